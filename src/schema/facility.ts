@@ -1,0 +1,72 @@
+import { z } from "zod";
+import { PURPOSES } from "./columns.ts";
+import { ConditionWritten } from "./condition.ts";
+import { Id, IsoDate, Language, LocalText, Period } from "./text.ts";
+
+/** One of the at most eight things the facility judges a season by. */
+export const Measure = z.strictObject({
+  metric: z.string().min(1),
+  condition: ConditionWritten.optional(),
+  /** Short for `condition.purpose`. */
+  purpose: z.enum(PURPOSES).optional(),
+});
+export type Measure = z.infer<typeof Measure>;
+
+const timeZones = new Set(Intl.supportedValuesOf("timeZone"));
+
+/** Front matter of `content/facility.md`. */
+export const Facility = z.strictObject({
+  name: z.string().min(1),
+  season: z
+    .strictObject({
+      name: z.string().min(1),
+      start: IsoDate,
+      end: IsoDate,
+      phases: z.array(z.strictObject({ id: Id, label: LocalText.optional(), from: IsoDate, to: IsoDate })).optional(),
+      baseline: Period.optional(),
+      final: Period.optional(),
+    })
+    .refine((season) => season.start <= season.end, {
+      message: "the season's end must not lie before its start",
+      path: ["end"],
+    }),
+  contact: z.string().min(1).optional(),
+  site_url: z.url({ protocol: /^https?$/ }).optional(),
+  /** Text that every page carries, for instance that a demo is invented. */
+  notice: LocalText.optional(),
+  languages: z.array(Language).min(1).optional(),
+  units: z.enum(["imperial", "metric"]).optional(),
+  time_zone: z
+    .string()
+    .refine((name) => name === "UTC" || timeZones.has(name), "a time zone is written like America/Chicago")
+    .optional(),
+  sites: z
+    .array(
+      z.strictObject({
+        id: Id,
+        altitude_ft: z.number().optional(),
+        indoor: z.boolean().optional(),
+        temperature_f: z.number().optional(),
+      }),
+    )
+    .optional(),
+  staff: z.array(z.strictObject({ id: Id, name: z.string().min(1), role: z.string().min(1).optional() })).optional(),
+  groups: z.array(z.strictObject({ id: Id, members: z.array(Id) })).optional(),
+  measures: z.array(Measure).max(8, "at most eight measures: few, trusted numbers").optional(),
+  tests: z
+    .array(
+      z.strictObject({
+        id: Id,
+        metric: z.string().min(1),
+        condition: ConditionWritten.optional(),
+        swings: z.int().positive().optional(),
+        warm_up: z.string().min(1).optional(),
+        rest_s: z.number().nonnegative().optional(),
+        summary: z.enum(["mean", "median", "p90"]).optional(),
+      }),
+    )
+    .optional(),
+  keep_until: IsoDate.optional(),
+  cautions: z.array(LocalText).optional(),
+});
+export type Facility = z.infer<typeof Facility>;

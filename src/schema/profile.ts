@@ -1,0 +1,132 @@
+import { z } from "zod";
+import { ConditionWritten } from "./condition.ts";
+import { Measure } from "./facility.ts";
+import { READERS } from "./reasons.ts";
+import { Id, IsoDate, Language } from "./text.ts";
+
+const Window = z
+  .tuple([z.number(), z.number()])
+  .refine(([lo, hi]) => lo < hi, "the first number must be below the second");
+const Share = z.number().min(0).max(1);
+
+/** A value or a list of values, always a list afterwards in the reader's code. */
+const oneOrMany = z.union([z.string().min(1), z.array(z.string().min(1)).min(1)]);
+
+/** What a gate applies to: a condition whose keys may list several values. */
+const GateApplies = z.strictObject({
+  environment: oneOrMany.optional(),
+  implement: oneOrMany.optional(),
+  ball: oneOrMany.optional(),
+  side: oneOrMany.optional(),
+  purpose: oneOrMany.optional(),
+  place: oneOrMany.optional(),
+});
+
+const GateDates = { applies: GateApplies, from: IsoDate.optional() };
+
+/** A bat-speed mark below which a rep's ball flight does not count. */
+export const Gate = z.union([
+  z.strictObject({ ...GateDates, at_least: z.number().positive() }),
+  z.strictObject({
+    ...GateDates,
+    share_of_recent_best: Share,
+    days: z.int().positive(),
+    best: z.enum(["max", "p90"]).optional(),
+  }),
+]);
+export type Gate = z.infer<typeof Gate>;
+
+const GoalBase = {
+  metric: z.string().min(1),
+  condition: ConditionWritten.optional(),
+  by: IsoDate,
+  set: IsoDate.optional(),
+  why: z.string().min(1).optional(),
+};
+
+/** Reach a value; be inside a window in a share of swings; be at or over a value in a share of swings. */
+export const Goal = z.union([
+  z.strictObject({ ...GoalBase, target: z.number() }),
+  z.strictObject({ ...GoalBase, window: Window, share: Share }),
+  z.strictObject({ ...GoalBase, at_least: z.number(), share: Share }),
+]);
+export type Goal = z.infer<typeof Goal>;
+
+/** Somebody's agreement that a reader may be given the report. */
+export const Consent = z.strictObject({
+  by: z.string().min(1),
+  as: z.enum(["guardian", "self"]),
+  on: IsoDate,
+  readers: z.array(z.enum(READERS)).min(1),
+  covers: z.array(z.string().min(1)).optional(),
+  until: IsoDate.optional(),
+  withdrawn: IsoDate.optional(),
+});
+export type Consent = z.infer<typeof Consent>;
+
+/** Front matter of `content/athletes/<id>/profile.md`. */
+export const Profile = z.strictObject({
+  name: z.string().min(1),
+  aliases: z.array(z.string().min(1)).optional(),
+  born: z.union([IsoDate, z.int().min(1900).max(2100)]).optional(),
+  sport: z.enum(["baseball", "softball", "other"]).optional(),
+  level: z.string().min(1).optional(),
+  sex: z.enum(["female", "male"]).optional(),
+  bats: z.enum(["left", "right", "switch"]).optional(),
+  throws: z.enum(["left", "right", "both"]).optional(),
+  positions: z.array(z.string().min(1)).optional(),
+  heights: z
+    .array(
+      z.union([
+        z.strictObject({ date: IsoDate, in: z.number().positive() }),
+        z.strictObject({ date: IsoDate, cm: z.number().positive() }),
+      ]),
+    )
+    .optional(),
+  masses: z
+    .array(
+      z.union([
+        z.strictObject({ date: IsoDate, lb: z.number().positive() }),
+        z.strictObject({ date: IsoDate, kg: z.number().positive() }),
+      ]),
+    )
+    .optional(),
+  game_bat: z.union([Id, z.array(z.strictObject({ id: Id, from: IsoDate })).min(1)]).optional(),
+  joined: IsoDate.optional(),
+  away: z
+    .array(
+      z.strictObject({
+        from: IsoDate,
+        to: IsoDate,
+        kind: z.string().min(1).optional(),
+        say: z.string().min(1).optional(),
+      }),
+    )
+    .optional(),
+  limits: z
+    .array(
+      z.strictObject({
+        from: IsoDate,
+        to: IsoDate.optional(),
+        none_of: z.array(z.string().min(1)).min(1),
+        decided_by_role: z.string().min(1).optional(),
+      }),
+    )
+    .optional(),
+  gates: z.array(Gate).optional(),
+  measures: z.array(Measure).max(8).optional(),
+  consent: z.array(Consent).optional(),
+  recipients: z
+    .array(
+      z.strictObject({
+        id: Id,
+        reader: z.enum(READERS),
+        label: z.string().min(1).optional(),
+        until: IsoDate.optional(),
+      }),
+    )
+    .optional(),
+  language: Language.optional(),
+  goals: z.array(Goal).optional(),
+});
+export type Profile = z.infer<typeof Profile>;

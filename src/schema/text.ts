@@ -1,0 +1,22 @@
+import { z } from "zod";
+
+/** Identifiers: lower-case letters, digits and hyphens. */
+export const Id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, "an id is lower-case letters, digits and hyphens");
+
+/** Plain text, or the same text in several languages. */
+export const LocalText = z.union([z.string().min(1), z.record(z.string().regex(/^[a-z]{2}$/), z.string().min(1))]);
+export type LocalText = z.infer<typeof LocalText>;
+
+/** A calendar day as ISO 8601 `yyyy-mm-dd`, kept as text: a day has no time zone. */
+export const IsoDate = z.iso.date("a date is written yyyy-mm-dd");
+
+/** A clock time `hh:mm` or `hh:mm:ss`. */
+export const ClockTime = z
+  .string()
+  .regex(/^([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?$/, "a time is written hh:mm or hh:mm:ss");
+
+/** A period; a missing end is open. */
+export const Period = z.strictObject({ from: IsoDate, to: IsoDate });
+
+/** Language code of two letters. */
+export const Language = z.string().regex(/^[a-z]{2}$/, "a language is two letters, as en or es");
