@@ -1,0 +1,78 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type SessionLine, sessionLine } from "../../src/stats/session-line.ts";
+import { expectNear, linePoints, speed, speedsOf, WRONG_VALUES, weeksOf } from "./samples.ts";
+
+function line(weeks: readonly number[], values: readonly number[]): SessionLine {
+  const fitted = sessionLine(weeks, values);
+  if (fitted.kind !== "line") throw new Error(`expected a line, got ${fitted.reason}`);
+  return fitted;
+}
+
+describe("change over a season", () => {
+  test("three sessions over four weeks worked by hand: 0.75 a week, 3 in all, t with 1 degree of freedom", () => {
+    const fitted = line([0, 2, 4], [1, 3, 4]);
+    const seChange = 4 * (Math.sqrt(1 / 6) / Math.sqrt(8));
+    expect(fitted.perWeek).toBeCloseTo(0.75, 14);
+    expect(fitted.spanWeeks).toBe(4);
+    expect(fitted.change).toBeCloseTo(3, 13);
+    expect(fitted.ci95![0]).toBeCloseTo(3 - Math.tan(Math.PI * 0.475) * seChange, 11);
+    expect(fitted.ci90![1]).toBeCloseTo(3 + Math.tan(Math.PI * 0.45) * seChange, 11);
+  });
+
+  test("six evenly spaced sessions show a change only beyond 3.3 session SDs: t(4) sqrt(12 (n-1) / (n (n+1)))", () => {
+    const weeks = [0, 1, 2, 3, 4, 5];
+    const values = [60, 63, 61, 64, 62, 65];
+    const fitted = line(weeks, values);
+    const residualSquares = values
+      .map((value, i) => value - (62.5 + fitted.perWeek * (weeks[i]! - 2.5)))
+      .reduce((sum, residual) => sum + residual ** 2, 0);
+    const half = fitted.ci95![1] - fitted.change;
+    // 2.7764451 is t(0.975) with 4 degrees of freedom, from printed tables (from memory).
+    expect(half / Math.sqrt(residualSquares / 4)).toBeCloseTo(2.7764451 * Math.sqrt((12 * 5) / (6 * 7)), 6);
+  });
+
+  test("no session, one session or one day give no line; two sessions a change without interval", () => {
+    expect(sessionLine([], [])).toEqual({ kind: "no-line", n: 0, reason: "too-few" });
+    expect(sessionLine([1], [60])).toEqual({ kind: "no-line", n: 1, reason: "too-few" });
+    expect(sessionLine([1, 1], [60, 61])).toEqual({ kind: "no-line", n: 2, reason: "same-x" });
+    const two = line([0, 4], [60, 62]);
+    expect([two.change, two.df]).toEqual([2, 0]);
+    expect([two.sePerWeek, two.ci95PerWeek, two.ci95, two.ci90]).toEqual([null, null, null, null]);
+  });
+
+  test.each(WRONG_VALUES)("a session value or a week of %s is refused", (wrong) => {
+    expect(() => sessionLine([0, 1], [60, wrong])).toThrow(RangeError);
+    expect(() => sessionLine([wrong, 1], [60, 61])).toThrow(RangeError);
+  });
+
+  test("the first day chosen and a fixed speed added do not move the change", () => {
+    fc.assert(
+      fc.property(linePoints, speed, speed, (list, later, faster) => {
+        const a = line(weeksOf(list), speedsOf(list));
+        const b = line(
+          weeksOf(list).map((week) => week + later),
+          speedsOf(list).map((value) => value + faster),
+        );
+        expectNear(b.change, a.change);
+        expectNear(b.ci95?.[0] ?? null, a.ci95?.[0] ?? null, 1e-6);
+      }),
+    );
+  });
+
+  test("both intervals hold the change, and 95% holds 90%", () => {
+    fc.assert(
+      fc.property(linePoints, (list) => {
+        const { n, change, ci95, ci90 } = line(weeksOf(list), speedsOf(list));
+        if (ci95 === null || ci90 === null) {
+          expect(n).toBe(2);
+          return;
+        }
+        expect(ci90[0]).toBeLessThanOrEqual(change);
+        expect(ci90[1]).toBeGreaterThanOrEqual(change);
+        expect(ci95[0]).toBeLessThanOrEqual(ci90[0]);
+        expect(ci95[1]).toBeGreaterThanOrEqual(ci90[1]);
+      }),
+    );
+  });
+});
