@@ -1,0 +1,70 @@
+import { PITCHED_ENVIRONMENTS } from "../schema/columns.ts";
+import type { Profile } from "../schema/profile.ts";
+import type { RepTable } from "../schema/season.ts";
+import type { Condition } from "./schema.ts";
+
+/** Width of a band of pitch speeds, mph; bands start at multiples of it. */
+export const PITCH_BAND_MPH = 5;
+
+/** Order of the keys in a condition and in its text key. */
+const KEYS = [
+  "environment",
+  "implement",
+  "ball",
+  "side",
+  "purpose",
+  "place",
+  "pitchSpeed",
+  "pitchSpeedAt",
+  "swing",
+] as const;
+
+/** One text per condition: equal conditions have equal keys. */
+export function conditionKey(condition: Condition): string {
+  return JSON.stringify(KEYS.map((key) => condition[key] ?? null));
+}
+
+/** Id of the athlete's game bat on a day, or null when none is on file. */
+export function gameBatOn(profile: Profile, date: string): string | null {
+  const bats = profile.game_bat;
+  if (bats === undefined) return null;
+  if (typeof bats === "string") return bats;
+  const known = bats.filter((bat) => bat.from <= date).sort((a, b) => (a.from < b.from ? -1 : 1));
+  return known.at(-1)?.id ?? null;
+}
+
+/** The band of 5 mph that holds a speed: lower end included. */
+export function pitchBand(mph: number): [number, number] {
+  const low = Math.floor(mph / PITCH_BAND_MPH) * PITCH_BAND_MPH;
+  return [low, low + PITCH_BAND_MPH];
+}
+
+/**
+ * The condition of each rep. A column that is absent or blank gives no key; the bat that is the athlete's game bat of that
+ * day is called `game`, whichever way the row names it.
+ */
+export function conditionsOf(reps: RepTable, profile: Profile): Condition[] {
+  const { environment, implement, ball, side, purpose, place, swing_type: swingType, pitch_speed_at: at } = reps.words;
+  const pitchSpeed = reps.numbers.pitch_speed;
+  return reps.date.map((date, i) => {
+    const condition: Condition = {};
+    const put = (key: "environment" | "ball" | "side" | "purpose" | "place", value: string | null | undefined) => {
+      if (value) condition[key] = value;
+    };
+    put("environment", environment?.[i]);
+    const bat = implement?.[i];
+    if (bat) condition.implement = bat === gameBatOn(profile, date) ? "game" : bat;
+    put("ball", ball?.[i]);
+    put("side", side?.[i]);
+    put("purpose", purpose?.[i]);
+    put("place", place?.[i]);
+    const speed = pitchSpeed?.[i];
+    if (typeof speed === "number" && PITCHED_ENVIRONMENTS.includes(environment?.[i] ?? "")) {
+      condition.pitchSpeed = pitchBand(speed);
+      const where = at?.[i];
+      if (where) condition.pitchSpeedAt = where;
+    }
+    if (swingType?.[i] === "slap") condition.swing = "slap";
+    return condition;
+  });
+}

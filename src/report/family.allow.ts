@@ -1,0 +1,36 @@
+/**
+ * What the family's page may read, field by field; `[]` stands for every entry of a list. A field that is not here is emptied
+ * before any page sees it, so that a new field of the report is private until somebody writes it down.
+ */
+export const FAMILY_FIELDS: readonly string[] = [
+  "schema",
+  "edition",
+  "asOf",
+  "facility",
+  "athlete.id",
+  "athlete.displayName",
+  "athlete.language",
+  "athlete.sport",
+  "athlete.level",
+  "athlete.bats",
+  "athlete.throws",
+  "athlete.positions",
+  "athlete.age",
+  "athlete.minor",
+  "athlete.heights",
+  "athlete.masses",
+  "athlete.gameBats",
+  "athlete.away",
+  "period",
+  "publication",
+  "ledger",
+  "measures",
+  "series",
+  "goals",
+  "work",
+  "measuring",
+  "assessment",
+  "notes",
+  "closings",
+  "program",
+];

@@ -1,0 +1,85 @@
+import type { Metric } from "../schema/metric.ts";
+import type { NotCountedReason } from "../schema/reasons.ts";
+import type { RepTable } from "../schema/season.ts";
+import { conditionKey } from "./condition.ts";
+import type { Condition, Series } from "./schema.ts";
+import { bySession, type SessionReps } from "./sessions.ts";
+
+/** Swings of a condition by what became of them; the denominator of its ball-flight figures. */
+export type Outcomes = NonNullable<Series["of"]>;
+
+/** One metric in one condition, rep by rep. */
+export interface Strand {
+  readonly metric: Metric;
+  readonly condition: Condition;
+  readonly of: Outcomes | null;
+  readonly sessions: readonly SessionReps[];
+}
+
+interface Bucket {
+  readonly condition: Condition;
+  readonly rows: number[];
+}
+
+/** Rows that count, by condition, in order of first appearance. */
+function buckets(conditions: readonly Condition[], judged: readonly (NotCountedReason | null)[]): Bucket[] {
+  const byKey = new Map<string, Bucket>();
+  conditions.forEach((condition, i) => {
+    if (judged[i] !== null) return;
+    const key = conditionKey(condition);
+    const bucket = byKey.get(key);
+    if (bucket) bucket.rows.push(i);
+    else byKey.set(key, { condition, rows: [i] });
+  });
+  return [...byKey.values()];
+}
+
+/** Counts results; a swing whose result was not written down is `notKnown`, never a miss. */
+function outcomes(reps: RepTable, rows: readonly number[]): Outcomes {
+  const result = reps.words.result;
+  const count = (word: string) => rows.filter((i) => result?.[i] === word).length;
+  const hit = count("hit");
+  const foul = count("foul");
+  const miss = count("miss");
+  return { swings: rows.length, hit, foul, miss, notKnown: rows.length - hit - foul - miss };
+}
+
+function sessionsOf(reps: RepTable, rows: readonly number[], column: readonly (number | null)[]): SessionReps[] {
+  const byName = new Map<string, { date: string; session: string | null; values: number[] }>();
+  for (const i of rows) {
+    const value = column[i];
+    if (typeof value !== "number") continue;
+    const date = reps.date[i]!;
+    const session = reps.words.session?.[i] ?? null;
+    const key = `${date} ${session ?? ""}`;
+    const found = byName.get(key);
+    if (found) found.values.push(value);
+    else byName.set(key, { date, session, values: [value] });
+  }
+  return [...byName.values()].sort(bySession);
+}
+
+/**
+ * All strands of one athlete: every metric in every condition that holds at least one value of it.
+ *
+ * @returns in order of the metrics, then of the condition's text
+ */
+export function strandsOf(
+  reps: RepTable,
+  metrics: readonly Metric[],
+  conditions: readonly Condition[],
+  judged: readonly (NotCountedReason | null)[],
+): Strand[] {
+  const all = buckets(conditions, judged).sort((a, b) =>
+    conditionKey(a.condition) < conditionKey(b.condition) ? -1 : 1,
+  );
+  return metrics.flatMap((metric) => {
+    const column = reps.numbers[metric.id];
+    if (!column) return [];
+    return all.flatMap(({ condition, rows }) => {
+      const sessions = sessionsOf(reps, rows, column);
+      if (sessions.length === 0) return [];
+      return [{ metric, condition, of: metric.side === "ball" ? outcomes(reps, rows) : null, sessions }];
+    });
+  });
+}

@@ -1,0 +1,65 @@
+import type { ConditionWritten } from "../schema/condition.ts";
+import type { Implement } from "../schema/tables.ts";
+import { conditionKey } from "./condition.ts";
+import type { Strand } from "./group.ts";
+import type { Condition } from "./schema.ts";
+
+/** The strands that stand for a condition as the trainer wrote it: one and the same, or a pool of several. */
+export interface Match {
+  readonly condition: Condition;
+  readonly pooled: boolean;
+  readonly parts: readonly Strand[];
+}
+
+/** Only the keys that are there: `exactOptionalPropertyTypes` keeps absent and undefined apart. */
+export function conditionFrom(written: ConditionWritten): Condition {
+  return Object.fromEntries(Object.entries(written).filter(([, value]) => value !== undefined)) as Condition;
+}
+
+/** Does a strand lie in the named condition? A bat fits by its id or by its role. */
+function fits(condition: Condition, named: Condition, roles: ReadonlyMap<string, string>): boolean {
+  return Object.entries(named).every(([key, wanted]) => {
+    const has = condition[key as keyof Condition];
+    if (key === "implement" && typeof has === "string") return has === wanted || roles.get(has) === wanted;
+    return JSON.stringify(has) === JSON.stringify(wanted);
+  });
+}
+
+/**
+ * Finds the strands of a measure or goal. The strand with exactly the named values where there is one, else a pool of all
+ * that lie in it; but the two sides of a switch hitter, pitch speeds read at different places, and slaps and full swings
+ * never meet: each gives a match of its own.
+ *
+ * @returns no match when nothing was measured there
+ */
+export function match(
+  strands: readonly Strand[],
+  metric: string,
+  written: ConditionWritten,
+  bats: readonly Implement[],
+): Match[] {
+  const named = conditionFrom(written);
+  const ofMetric = strands.filter((strand) => strand.metric.id === metric);
+  const exact = ofMetric.find((strand) => conditionKey(strand.condition) === conditionKey(named));
+  if (exact) return [{ condition: named, pooled: false, parts: [exact] }];
+
+  const roles = new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
+  const inside = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
+  const apart = new Map<string, Strand[]>();
+  for (const strand of inside) {
+    const key = JSON.stringify([strand.condition.side ?? null, strand.condition.pitchSpeedAt ?? null]);
+    apart.set(key, [...(apart.get(key) ?? []), strand]);
+  }
+  const several = apart.size > 1;
+  return [...apart.entries()]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, parts]) => {
+      const { side, pitchSpeedAt } = parts[0]!.condition;
+      const condition = {
+        ...named,
+        ...(several && side ? { side } : {}),
+        ...(several && pitchSpeedAt ? { pitchSpeedAt } : {}),
+      };
+      return { condition, pooled: true, parts };
+    });
+}

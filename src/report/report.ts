@@ -1,0 +1,81 @@
+import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
+import { conditionsOf } from "./condition.ts";
+import { goalsOf } from "./goals.ts";
+import { strandsOf } from "./group.ts";
+import type { ReportInput } from "./input.ts";
+import { judge } from "./judge.ts";
+import { measuresOf } from "./measures.ts";
+import { measuringOf } from "./measuring.ts";
+import { personOf } from "./person.ts";
+import { publicationFor } from "./publication.ts";
+import type { AthleteReport } from "./schema.ts";
+import { allSeries } from "./series.ts";
+import { assessmentOf, closingsOf, notesOf, programOf } from "./voices.ts";
+import { unmeasuredByDay, workOf } from "./work.ts";
+
+export interface Reported {
+  readonly report: AthleteReport;
+  /** For each rep of the athlete's table: why it does not count, or null where it does. */
+  readonly judged: readonly (NotCountedReason | null)[];
+}
+
+/** Counts how often each reason stands in a list; reasons that do not occur have no key. */
+export function countReasons(judged: readonly (NotCountedReason | null)[]): Partial<Record<NotCountedReason, number>> {
+  const counts: Partial<Record<NotCountedReason, number>> = {};
+  for (const reason of judged) if (reason !== null) counts[reason] = (counts[reason] ?? 0) + 1;
+  return counts;
+}
+
+/**
+ * One athlete's report: every figure that any page shows, for every reader. Pure: plain JSON in, plain JSON out, no clock.
+ *
+ * An athlete without a single readable rep has a report too: no series, and goals without figures.
+ */
+export function reportFor({ season, athlete, setAside, asOf }: ReportInput): Reported {
+  const { facility, metrics, implements: bats, balls, devices, drills, blocks } = season;
+  const { profile, reps } = athlete;
+  const judged = judge(reps, metrics, facility.season);
+  const conditions = conditionsOf(reps, profile);
+  const strands = strandsOf(reps, metrics, conditions, judged);
+  const measures = measuresOf(facility, profile, metrics, reps);
+  const context = { season: facility.season, implements: bats };
+  const person = personOf(athlete.id, profile, bats, asOf);
+  const consents = profile.consent ?? [];
+  const publication = Object.fromEntries(
+    READERS.map((reader) => [reader, publicationFor(consents, person.minor, reader, asOf)]),
+  ) as Record<Reader, AthleteReport["publication"]["family"]>;
+  const kept = reps.n + Object.values(setAside).reduce((sum, n) => sum + n, 0);
+
+  const report: AthleteReport = {
+    schema: 1,
+    edition: null,
+    asOf,
+    facility: {
+      name: facility.name,
+      season: facility.season.name,
+      contact: facility.contact ?? null,
+      notice: facility.notice ?? null,
+      units: facility.units ?? "imperial",
+      cautions: facility.cautions ?? [],
+    },
+    athlete: person,
+    period: { start: facility.season.start, end: facility.season.end },
+    publication,
+    ledger: {
+      read: kept,
+      counted: judged.filter((reason) => reason === null).length,
+      notCounted: countReasons(judged),
+      setAside: { ...setAside },
+    },
+    measures: measures.length,
+    series: allSeries(strands, measures, context),
+    goals: goalsOf(profile.goals ?? [], strands, new Map(metrics.map((metric) => [metric.id, metric])), context),
+    work: workOf(reps, facility.season, unmeasuredByDay(blocks, athlete.id, facility.groups ?? [])),
+    measuring: measuringOf(reps, judged, conditions, { implements: bats, balls, devices }),
+    assessment: assessmentOf(athlete, facility),
+    notes: notesOf(athlete, facility, person.displayName),
+    closings: closingsOf(athlete, facility),
+    program: programOf(athlete, facility, drills),
+  };
+  return { report, judged };
+}
