@@ -1,11 +1,13 @@
 import type { Goal } from "../schema/profile.ts";
 import { mean } from "../stats/mean.ts";
 import { blockIndices } from "./blocks.ts";
+import { breaksOf } from "./breaks.ts";
 import type { Strand } from "./group.ts";
 import { type Match, match } from "./match.ts";
 import { pool } from "./pool.ts";
 import type { GoalReport } from "./schema.ts";
 import type { SeriesContext } from "./series.ts";
+import { sessionValue } from "./sessions.ts";
 
 /** A goal with all its forms side by side: what does not apply is null. */
 type Aim = Pick<GoalReport, "kind" | "target" | "window" | "atLeast" | "share">;
@@ -28,12 +30,14 @@ function sessionFigure(aim: Aim, values: readonly number[], center: number): num
 
 const noBlock = { sessions: 0, n: 0 };
 
-function goalIn(goal: Goal, found: Match, season: SeriesContext["season"]): GoalReport {
+function goalIn(goal: Goal, found: Match, { season, setUps }: SeriesContext): GoalReport {
   const { metric } = found.parts[0]!;
   const aim = aimOf(goal);
   const pooled = pool(found.parts);
   const figures = pooled.sessions.map((reps, i) => sessionFigure(aim, reps.values, pooled.centers[i]!));
-  const blocks = blockIndices(pooled.sessions, season);
+  const sessions = pooled.sessions.map((reps, i) => sessionValue(reps, pooled.centers[i]));
+  const broken = breaksOf(found.parts, sessions, setUps).length > 0;
+  const blocks = broken ? null : blockIndices(sessions, season);
   const over = (indices: readonly number[] | undefined) => (indices ? mean(indices.map((i) => figures[i]!)) : null);
   const size = (indices: readonly number[] | undefined) =>
     indices
@@ -77,17 +81,17 @@ export function goalsOf(
 ): GoalReport[] {
   return goals.flatMap((goal) => {
     const found = match(strands, goal.metric, goal.condition ?? {}, context.implements);
-    if (found.length > 0) return found.map((one) => goalIn(goal, one, context.season));
+    if (found.length > 0) return found.map((one) => goalIn(goal, one, context));
     const metric = metrics.get(goal.metric);
-    return metric ? [unmeasured(goal, metric)] : [];
+    return metric ? [unmeasured(goal, metric, context)] : [];
   });
 }
 
-function unmeasured(goal: Goal, metric: Strand["metric"]): GoalReport {
+function unmeasured(goal: Goal, metric: Strand["metric"], context: SeriesContext): GoalReport {
   const empty: Match = {
     condition: Object.fromEntries(Object.entries(goal.condition ?? {}).filter(([, value]) => value !== undefined)),
     pooled: false,
-    parts: [{ metric, condition: {}, of: null, sessions: [] }],
+    parts: [{ metric, condition: {}, of: null, sessions: [], devices: new Set() }],
   };
-  return goalIn(goal, empty, { name: "", start: goal.by, end: goal.by });
+  return goalIn(goal, empty, context);
 }

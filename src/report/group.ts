@@ -14,6 +14,8 @@ export interface Strand {
   readonly condition: Condition;
   readonly of: Outcomes | null;
   readonly sessions: readonly SessionReps[];
+  /** Ids of the devices that its reps name, of the metric's own side. */
+  readonly devices: ReadonlySet<string>;
 }
 
 interface Bucket {
@@ -59,6 +61,14 @@ function sessionsOf(reps: RepTable, rows: readonly number[], column: readonly (n
   return [...byName.values()].sort(bySession);
 }
 
+/** Devices named by the reps that hold a value of the metric. */
+function devicesOf(reps: RepTable, rows: readonly number[], metric: Metric): Set<string> {
+  const names =
+    metric.side === "bat" ? reps.words.device_bat : metric.side === "ball" ? reps.words.device_ball : undefined;
+  const column = reps.numbers[metric.id];
+  return new Set(rows.flatMap((i) => (typeof column?.[i] === "number" ? (names?.[i] ?? []) : [])));
+}
+
 /**
  * All strands of one athlete: every metric in every condition that holds at least one value of it.
  *
@@ -79,7 +89,8 @@ export function strandsOf(
     return all.flatMap(({ condition, rows }) => {
       const sessions = sessionsOf(reps, rows, column);
       if (sessions.length === 0) return [];
-      return [{ metric, condition, of: metric.side === "ball" ? outcomes(reps, rows) : null, sessions }];
+      const of = metric.side === "ball" ? outcomes(reps, rows) : null;
+      return [{ metric, condition, of, sessions, devices: devicesOf(reps, rows, metric) }];
     });
   });
 }

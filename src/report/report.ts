@@ -38,7 +38,7 @@ export function reportFor({ season, athlete, setAside, asOf }: ReportInput): Rep
   const conditions = conditionsOf(reps, profile);
   const strands = strandsOf(reps, metrics, conditions, judged);
   const measures = measuresOf(facility, profile, metrics, reps);
-  const context = { season: facility.season, implements: bats };
+  const context = { season: facility.season, implements: bats, setUps: { devices, gameBats: profile.game_bat } };
   const person = personOf(athlete.id, profile, bats, asOf);
   const consents = profile.consent ?? [];
   const publication = Object.fromEntries(

@@ -112,6 +112,13 @@ export const Series = z.strictObject({
   n: Count,
   /** Days between the first and last session. */
   spanDays: Count,
+  /**
+   * Days from which the set-up was another one. A series with a break has no blocks, change or trend: its swings are not one
+   * line.
+   */
+  breaks: z.array(z.strictObject({ date: Day, kind: z.enum(["bat-sensor", "ball-screen", "game-bat"]), to: Text })),
+  /** The sessions between breaks; the whole series where there is none. */
+  stretches: z.array(Block),
   change: Change.nullable(),
   trend: Trend,
   peers: z.null(),
