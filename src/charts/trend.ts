@@ -1,0 +1,122 @@
+import type { Series } from "../report/schema.ts";
+import { awayColumns, awayLabels } from "./absences.ts";
+import type { Absence, ChartSpec, GoalMark, Span } from "./chart.ts";
+import { DAY_MS, dayMiddle, dayStart, months, timeDomain } from "./days.ts";
+import { LABEL_PX, WIDTH } from "./frame.ts";
+import { type BandPoint, lineBand } from "./line-band.ts";
+import { textWidth } from "./text-width.ts";
+import { trendLabels } from "./trend-labels.ts";
+import { TREND_HEIGHT, TREND_SPEC } from "./trend-spec.ts";
+import { valueAxis } from "./value-axis.ts";
+
+/** What the chart shows of one series; the report's own parts fit as they are. */
+export interface TrendParts {
+  readonly series: Pick<Series, "sessions" | "first" | "last" | "trend" | "decimals">;
+  readonly period: Span;
+  readonly away: readonly Absence[];
+  readonly goal: GoalMark | null;
+}
+
+/** Every word that the chart shows, already in the reader's language. */
+export interface TrendWords {
+  /** Measure with its unit: "Bat speed, mph". */
+  readonly yTitle: string;
+  /** Beside the goal line; not shown without a goal. */
+  readonly goal: string;
+  readonly away: string;
+  /** Beside the bars of the first and last block. */
+  readonly first: string;
+  readonly last: string;
+}
+
+/** Swings below which a session's dot is hollow: its mean rests on too little to weigh like the others. */
+const FEW = 4;
+const FULL_AREA = 120;
+const LEAST_AREA = 16;
+
+/**
+ * One series over the season: a dot per session (area by swings, hollow below four), the session line with its band when the report
+ * has one, goal, absences and block means. Any number of sessions, none included, gives a chart.
+ *
+ * @param id letters, digits, hyphens
+ */
+export function trendChart(id: string, parts: TrendParts, words: TrendWords, locale: string): ChartSpec {
+  const { series, goal } = parts;
+  const xDomain = timeDomain(
+    parts.period,
+    series.sessions.map((s) => s.date),
+  );
+  const band =
+    series.trend.sessionLine === null
+      ? []
+      : lineBand(
+          series.trend.sessionLine,
+          series.sessions.map((s) => s.date),
+        );
+  const blocks = blockBars(series);
+  const axis = valueAxis(valuesShown(series, band, goal), series.decimals);
+  const plot = { width: WIDTH - 38, height: TREND_HEIGHT - 44 };
+  const month = months(xDomain, plot.width, 28);
+  const dots = sessionDots(series);
+  const away = awayColumns(parts.away, xDomain);
+  const line = [band[0], band.at(-1)].flatMap((point) => (point === undefined ? [] : [{ x: point.x, y: point.y }]));
+  const awayWords = awayLabels(away, words.away, textWidth(words.away, LABEL_PX, 400), xDomain, plot.width);
+  const labels = trendLabels({ blocks, dots, line: band, goal, awayWords, words, xDomain, yDomain: axis.domain, plot });
+  const goals = goal === null ? [] : [...new Set([goal.low, goal.high])].map((y) => ({ y }));
+  return {
+    kind: "trend",
+    id,
+    width: WIDTH,
+    height: TREND_HEIGHT,
+    spec: TREND_SPEC,
+    locale,
+    data: {
+      away,
+      awayWords: labels.away,
+      band: band.map(({ x, low, high }) => ({ x, low, high })),
+      line,
+      goal: goals,
+      solid: dots.filter((row) => row.n >= FEW),
+      hollow: dots.filter((row) => row.n < FEW),
+      blocks,
+      words: labels.words,
+      borders: month.borders.map((x) => ({ x })),
+    },
+    signals: {
+      xDomain,
+      monthMiddles: month.middles,
+      yDomain: axis.domain,
+      yTicks: axis.ticks,
+      yFormat: axis.format,
+      yTitle: words.yTitle,
+    },
+  };
+}
+
+/** A session's place and the area of its dot in px², in step with its share of the busiest session's swings. */
+function sessionDots(series: TrendParts["series"]): { x: number; y: number; n: number; size: number }[] {
+  const most = Math.max(20, ...series.sessions.map((s) => s.n));
+  return series.sessions.map((s) => ({
+    x: dayMiddle(s.date),
+    y: s.mean,
+    n: s.n,
+    size: Math.max(LEAST_AREA, (FULL_AREA * s.n) / most),
+  }));
+}
+
+function blockBars(series: TrendParts["series"]): { x: number; x2: number; y: number; which: "first" | "last" }[] {
+  return (["first", "last"] as const).flatMap((which) => {
+    const block = series[which];
+    if (block === null) return [];
+    return [{ x: dayStart(block.from), x2: dayStart(block.to) + DAY_MS, y: block.mean, which }];
+  });
+}
+
+function valuesShown(series: TrendParts["series"], band: readonly BandPoint[], goal: GoalMark | null): number[] {
+  return [
+    ...series.sessions.map((s) => s.mean),
+    ...band.flatMap((point) => [point.low, point.high]),
+    ...(goal === null ? [] : [goal.low, goal.high]),
+    ...[series.first, series.last].flatMap((block) => (block === null ? [] : [block.mean])),
+  ];
+}
