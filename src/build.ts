@@ -1,0 +1,67 @@
+import { checkPages } from "./build/check-pages.ts";
+import { deskFiles } from "./build/desk.ts";
+import { type Judgement, judgeSeason } from "./build/judge.ts";
+import { siteInput } from "./build/pages.ts";
+import { alone, publish } from "./build/publish.ts";
+import type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
+import { readSeason } from "./intake/season.ts";
+import { linksOf } from "./publish/links.ts";
+import { secretOf } from "./publish/secret.ts";
+import type { Effects } from "./schema/effects.ts";
+import { renderSite, type SiteInput } from "./site/site.ts";
+
+export type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
+export { SeasonUnreadable } from "./intake/season.ts";
+
+/**
+ * The front door: content + data -> Season, every row kept or set aside -> one report per athlete, every row judged ->
+ * pages, charts inside -> both folders replaced at once, or neither.
+ *
+ * @throws {Stopped} for a reason that was foreseen; whatever is thrown, what was published stays as it was
+ */
+export async function build(paths: Paths, options: Options, effects: BuildEffects): Promise<Built> {
+  return alone(paths, effects, async () => {
+    const season = await readSeason(paths, effects); //                      1 intake
+    const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
+    const secret = await secretOf(paths.state, effects);
+    const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
+    const site = await renderSite(await siteInput(judged, links, paths, effects)); // 4 site: shows, computes nothing
+    const { desk: folder, out } = paths;
+    const desk = folder === null ? [] : await deskFiles(judged, links, { desk: folder, out }, options);
+    checkPages(site, desk, season, links); //                                5 nobody in another's page, nothing from elsewhere
+    await publish(site, desk, paths, effects); //                            6 both folders at once
+    const pages = site.filter(({ path }) => path.endsWith(".html")).length;
+    return { ...assessed(judged), links, pages };
+  });
+}
+
+/** Goes as far as the finished reports and writes nothing. */
+export async function check(
+  paths: Pick<Paths, "content" | "data">,
+  options: Pick<Options, "asOf">,
+  effects: Effects,
+): Promise<Assessed> {
+  return assessed(judgeSeason(await readSeason(paths, effects), options.asOf, effects));
+}
+
+/** What the public site would be made from, for a preview that renders the pages itself. Only the secret is written. */
+export async function preview(
+  paths: Pick<Paths, "content" | "data" | "state">,
+  options: Pick<Options, "asOf">,
+  effects: Effects,
+): Promise<SiteInput> {
+  const judged = judgeSeason(await readSeason(paths, effects), options.asOf, effects);
+  const links = linksOf(await secretOf(paths.state, effects), judged.told.map(asLinkSubject), judged.asOf);
+  return siteInput(judged, links, paths, effects);
+}
+
+const asLinkSubject = ({ athlete, withheld }: Judgement["told"][number]) => ({
+  id: athlete.id,
+  recipients: athlete.profile.recipients,
+  withheld,
+});
+
+function assessed({ asOf, told, missing, ledger, problems }: Judgement): Assessed {
+  const athletes = told.map(({ athlete, withheld }) => ({ id: athlete.id, name: athlete.profile.name, withheld }));
+  return { asOf, athletes, missing, ledger, problems };
+}

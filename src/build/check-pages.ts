@@ -1,0 +1,46 @@
+import { foreignRequests } from "../publish/foreign.ts";
+import type { Output } from "../publish/guard.ts";
+import { isolationCheck } from "../publish/isolation.ts";
+import type { Link } from "../publish/links.ts";
+import { EXIT, Stopped } from "../publish/stopped.ts";
+import type { Season } from "../schema/season.ts";
+import { identities } from "./named.ts";
+
+const TEXT = /\.(?:html|css|svg|txt|js)$/;
+
+/**
+ * The last look at finished pages: nothing may be fetched from elsewhere, nobody may stand in another's page. What the trainer
+ * wrote was looked at before; whatever is found here came from the program.
+ *
+ * @throws {Stopped} something was found; nothing is published then
+ */
+export function checkPages(
+  site: readonly Output[],
+  desk: readonly Output[],
+  season: Pick<Season, "athletes" | "leftOut">,
+  links: readonly Link[],
+): void {
+  const [foreign] = [...foreignRequests(site), ...foreignRequests(desk)];
+  if (foreign) {
+    throw new Stopped(
+      EXIT.fault,
+      `${foreign.path} would ask another machine for ${foreign.address} (${foreign.where})`,
+      "nothing was published; this is a fault of Winterbook, please report it",
+    );
+  }
+  const tokens = (id: string) => links.filter(({ athlete }) => athlete === id).map(({ token }) => token);
+  const names = isolationCheck(identities(season).map((one) => ({ ...one, tokens: tokens(one.id) })));
+  const owners = new Map(links.map(({ path, athlete }) => [path, athlete]));
+  for (const { path, body } of site) {
+    if (!TEXT.test(path)) continue;
+    const owner = owners.get(path.slice(0, path.lastIndexOf("/") + 1)) ?? null;
+    const [named] = names(typeof body === "string" ? body : Buffer.from(body).toString("utf8"), owner);
+    if (named) {
+      throw new Stopped(
+        EXIT.fault,
+        `${path} ${owner === null ? "is for everybody" : `belongs to ${owner}`} and holds the ${named.by} of ${named.athlete}`,
+        "nothing was published; look for the name in content/facility.md, drills.md and metrics.md, else report this fault",
+      );
+    }
+  }
+}

@@ -1,0 +1,85 @@
+import { balance, type LedgerFile } from "../publish/balance.ts";
+import { isolationCheck } from "../publish/isolation.ts";
+import { ledgerRows } from "../publish/ledger-rows.ts";
+import { reportFor } from "../report/report.ts";
+import { AthleteReport } from "../report/schema.ts";
+import type { Effects } from "../schema/effects.ts";
+import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
+import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
+import { asOfFor } from "./as-of.ts";
+import { identities, NAMES_ANOTHER, withheldFrom } from "./named.ts";
+import type { Withheld } from "./terms.ts";
+
+/** One athlete on the way through the build. */
+export interface Told {
+  readonly athlete: AthleteSeason;
+  readonly report: AthleteReport;
+  /** Entry i: why rep i does not count, or null where it does. */
+  readonly judged: readonly (NotCountedReason | null)[];
+  readonly withheld: Withheld;
+}
+
+/** A season with every row accounted for and every report made. */
+export interface Judgement {
+  readonly season: Season;
+  readonly asOf: string;
+  readonly told: readonly Told[];
+  readonly ledger: LedgerFile;
+  /** Rows not counted and set aside. */
+  readonly rows: readonly LedgerRow[];
+  readonly problems: readonly Problem[];
+  /** Athletes missing from what is published because of some input, in order of id. */
+  readonly missing: readonly string[];
+}
+
+/** The rows of one athlete that intake set aside, by reason. */
+function asideOf(season: Season, athlete: string): Partial<Record<SetAsideReason, number>> {
+  const counts: Partial<Record<SetAsideReason, number>> = {};
+  for (const row of season.setAside) {
+    if (row.athlete !== athlete) continue;
+    const reason = row.reason as SetAsideReason;
+    counts[reason] = (counts[reason] ?? 0) + 1;
+  }
+  return counts;
+}
+
+/** Held against its schema before anything reads it, so that a NaN stops here; keys come out in the schema's order. */
+function checked(report: AthleteReport, id: string): AthleteReport {
+  const parsed = AthleteReport.safeParse(report);
+  if (parsed.success) return parsed.data;
+  const first = parsed.error.issues[0];
+  throw new Error(`the report of ${id} does not fit its schema at ${first?.path.join("/")}: ${first?.message}`);
+}
+
+/**
+ * One report per athlete, and the balance of every row.
+ *
+ * @param asOf calendar day asked for; without it the season's own
+ * @throws {Unbalanced} rows went missing
+ */
+export function judgeSeason(season: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
+  const { athletes, setAside, problems: found, swingFiles, leftOut, ...surroundings } = season;
+  const day = asOf ?? asOfFor(season);
+  const names = isolationCheck(identities(season));
+  const problems: Problem[] = [...found];
+  const told = athletes.map((athlete, i): Told => {
+    const input = { season: surroundings, athlete, setAside: asideOf(season, athlete.id), asOf: day };
+    const { report, judged } = reportFor(input);
+    const sound = checked(report, athlete.id);
+    const { withheld, problems: named } = withheldFrom(athlete, sound, names);
+    problems.push(...named);
+    effects.progress("reports", i + 1, athletes.length);
+    return { athlete, report: sound, judged, withheld };
+  });
+  const accounts = told.map(({ athlete, judged }) => ({ athlete: athlete.id, file: athlete.reps.file, judged }));
+  const heldBack = told.filter(({ withheld }) => Object.values(withheld).includes(NAMES_ANOTHER));
+  return {
+    season,
+    asOf: day,
+    told,
+    ledger: balance(swingFiles, setAside, accounts),
+    rows: ledgerRows(setAside, told, swingFiles),
+    problems,
+    missing: [...leftOut, ...heldBack.map(({ athlete }) => athlete.id)].sort(),
+  };
+}

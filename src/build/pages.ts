@@ -1,0 +1,50 @@
+import { join } from "node:path";
+import type { Link } from "../publish/links.ts";
+import { forReader } from "../report/reader.ts";
+import type { AthleteReport } from "../report/schema.ts";
+import type { Effects } from "../schema/effects.ts";
+import type { SiteInput } from "../site/site.ts";
+import { facilityOf } from "./facility.ts";
+import type { Judgement } from "./judge.ts";
+import type { Paths } from "./terms.ts";
+
+/**
+ * Pictures lie side by side in one folder, and some belong to notes that stay on the desk: a page takes along only those that
+ * its own notes name.
+ */
+function withItsPictures(report: AthleteReport): AthleteReport {
+  const named = (body: string, name: string) => body.includes(name) || body.includes(encodeURI(name));
+  const notes = report.notes.map((note) => ({
+    ...note,
+    images: Object.fromEntries(Object.entries(note.images).filter(([name]) => named(note.body, name))),
+  }));
+  return { ...report, notes };
+}
+
+/** All that the public site is made from: one page for each live link, as its reader may see it, and their pictures. */
+export async function siteInput(
+  { told, season }: Pick<Judgement, "told" | "season">,
+  links: readonly Link[],
+  { content }: Pick<Paths, "content">,
+  effects: Pick<Effects, "disk" | "progress">,
+): Promise<SiteInput> {
+  const reports = new Map(told.map(({ athlete, report }) => [athlete.id, report]));
+  const live = links.filter(({ withheld }) => withheld === null);
+  const pages = live.map(({ athlete, reader, token }) => ({
+    reader,
+    token,
+    report: withItsPictures(forReader(reports.get(athlete)!, reader)),
+  }));
+  const images = new Map<string, Uint8Array>();
+  for (const { report } of pages) {
+    for (const path of report.notes.flatMap((note) => Object.values(note.images))) {
+      if (!images.has(path)) images.set(path, await effects.disk.read(join(content, path.replace(/^content\//, ""))));
+    }
+  }
+  return {
+    facility: facilityOf(season.facility),
+    pages,
+    images,
+    progress: (done, of) => effects.progress("pages", done, of),
+  };
+}

@@ -1,0 +1,25 @@
+import type { Exit } from "../publish/stopped.ts";
+import { type Command, readArguments } from "./arguments.ts";
+import { buildCommand } from "./build.ts";
+import { checkCommand } from "./check.ts";
+import { failureOf } from "./failure.ts";
+import { startCommand } from "./start.ts";
+import { type Terminal, thisTerminal } from "./terminal.ts";
+
+const COMMANDS: Readonly<
+  Record<Command, (called: ReturnType<typeof readArguments>, terminal: Terminal) => Promise<Exit>>
+> = {
+  build: buildCommand,
+  check: checkCommand,
+  start: startCommand,
+};
+
+const terminal = thisTerminal();
+try {
+  const called = readArguments(process.argv.slice(2), terminal);
+  process.exitCode = await COMMANDS[called.command](called, terminal);
+} catch (error) {
+  const { exit, lines } = failureOf(error, process.env.WINTERBOOK_DEBUG === "1");
+  for (const line of lines) terminal.tell(line);
+  process.exitCode = exit;
+}

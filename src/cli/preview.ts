@@ -1,0 +1,33 @@
+import { build, type Paths } from "../build.ts";
+import { realEffects, thisProcess } from "./effects.ts";
+import { failureOf } from "./failure.ts";
+import { sayProblem } from "./messages.ts";
+import { problemLines } from "./problems.ts";
+import { thisTerminal } from "./terminal.ts";
+
+/** What the preview's builder reports to the process that started it. */
+export interface Previewed {
+  readonly links: readonly { readonly name: string; readonly reader: string; readonly path: string }[];
+}
+
+/**
+ * One build of the preview, in a process of its own so that changed components are read anew. Called by `start` with the
+ * paths and the day as JSON; answers over the channel between the two.
+ */
+const { paths, asOf } = JSON.parse(process.argv[2] ?? "{}") as { paths: Paths; asOf: string };
+const terminal = thisTerminal();
+const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess };
+try {
+  const built = await build(paths, { asOf, say: sayProblem }, effects).finally(effects.finished);
+  for (const line of problemLines(built.problems.filter(({ level }) => level === "error"))) terminal.tell(line);
+  const names = new Map(built.athletes.map(({ id, name }) => [id, name]));
+  const links = built.links
+    .filter(({ withheld }) => withheld === null)
+    .map(({ athlete, reader, path }) => ({ name: names.get(athlete) ?? athlete, reader, path }));
+  process.send?.({ links } satisfies Previewed);
+} catch (error) {
+  const { exit, lines } = failureOf(error, process.env.WINTERBOOK_DEBUG === "1");
+  for (const line of lines) terminal.tell(line);
+  process.exitCode = exit;
+}
+process.disconnect?.();

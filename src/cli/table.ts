@@ -1,0 +1,16 @@
+/**
+ * Lines of a table with two columns or more: the first column to the left, the others to the right, two spaces between.
+ * No rows give no lines.
+ */
+export function tableLines(rows: readonly (readonly string[])[]): string[] {
+  const widths: number[] = [];
+  for (const row of rows) {
+    for (const [i, cell] of row.entries()) widths[i] = Math.max(widths[i] ?? 0, cell.length);
+  }
+  return rows.map((row) =>
+    row
+      .map((cell, i) => (i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0)))
+      .join("  ")
+      .trimEnd(),
+  );
+}

@@ -1,0 +1,80 @@
+import type { Problem } from "../schema/season.ts";
+import type { AthleteFolder } from "./athlete-folder.ts";
+import type { Known } from "./known.ts";
+import { NameCheck } from "./name-check.ts";
+import { near } from "./near.ts";
+import { remark, withSuggestion } from "./problem.ts";
+
+/** Names in an athlete's files that nothing declares. */
+export function athleteProblems(folder: AthleteFolder, known: Known): Problem[] {
+  return [
+    ...ofProfile(folder, known),
+    ...ofAssessment(folder, known),
+    ...ofPlan(folder, known),
+    ...ofWords(folder, known),
+  ];
+}
+
+function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
+  if (!profile?.page) return [];
+  const { front } = profile.page;
+  const check = new NameCheck(profile, known, id);
+  const bat = front.game_bat;
+  if (typeof bat === "string") check.name("implements", ["game_bat"], bat, known.bats);
+  else
+    for (const [index, { id: name }] of (bat ?? []).entries())
+      check.name("implements", ["game_bat", index, "id"], name, known.bats);
+  check.measured(["goals"], front.goals);
+  check.measured(["measures"], front.measures);
+  check.unique(["recipients"], front.recipients);
+  for (const [index, gate] of (front.gates ?? []).entries()) check.condition(["gates", index, "applies"], gate.applies);
+  const unused = front.gates?.length ? [remark("not-used-yet", profile.at(["gates"], "key"), { what: "gates" })] : [];
+  return [...check.problems, ...unused];
+}
+
+function ofAssessment({ id, assessment }: AthleteFolder, known: Known): Problem[] {
+  if (!assessment?.page) return [];
+  const { front } = assessment.page;
+  const check = new NameCheck(assessment, known, id);
+  check.name("staff", ["by"], front.by);
+  check.unique(["priorities"], front.priorities);
+  for (const [index, priority] of (front.priorities ?? []).entries()) {
+    check.names("metrics", ["priorities", index, "measures"], priority.measures);
+    check.names("drills", ["priorities", index, "drills"], priority.drills);
+  }
+  return check.problems;
+}
+
+function ofPlan({ id, plan }: AthleteFolder, known: Known): Problem[] {
+  if (!plan?.page) return [];
+  const { front } = plan.page;
+  const check = new NameCheck(plan, known, id);
+  check.name("staff", ["by"], front.by);
+  for (const [index, item] of (front.items ?? []).entries()) {
+    check.name("drills", ["items", index, "drill"], item.drill);
+    check.name("implements", ["items", index, "implement"], item.implement);
+  }
+  return check.problems;
+}
+
+function ofWords({ id, closings, notes, assessment }: AthleteFolder, known: Known): Problem[] {
+  const priorities = assessment?.page?.front.priorities?.map((priority) => priority.id) ?? [];
+  const topics = known.metrics && known.drills && new Set([...known.metrics, ...known.drills, ...priorities]);
+  const ofClosings = closings.flatMap(({ read }) => {
+    const check = new NameCheck(read, known, id);
+    check.name("staff", ["by"], read.page?.front.by);
+    return check.problems;
+  });
+  const ofNotes = notes.flatMap((note) => {
+    const check = new NameCheck(note, known, id);
+    const author = note.page?.front.author;
+    if (author !== "athlete") check.name("staff", ["author"], author);
+    const about = (note.page?.front.about ?? []).flatMap((topic, index) => {
+      if (topics === null || topics.has(topic)) return [];
+      const args = { key: `about[${index}]`, found: topic, list: "measures, drills or priorities" };
+      return [remark("not-in-list", note.at(["about", index], "value"), withSuggestion(args, near(topic, topics)))];
+    });
+    return [...check.problems, ...about];
+  });
+  return [...ofClosings, ...ofNotes];
+}

@@ -1,0 +1,156 @@
+import { DateTime } from "luxon";
+import type { Column } from "../schema/columns.ts";
+import type { SetAsideReason } from "../schema/reasons.ts";
+import { converter } from "../schema/units.ts";
+import { calendarDay, isoDay } from "./calendar-day.ts";
+import type { Known } from "./known.ts";
+import type { Names } from "./names.ts";
+
+/** Stands for a number cell, or a day, that cannot be read. */
+export const UNREADABLE = Number.POSITIVE_INFINITY;
+/** Stands for a number outside the column's plausible range. */
+export const OUTSIDE = Number.NEGATIVE_INFINITY;
+/** Stand for a name that fits nobody, or several. */
+export const NOBODY = -1;
+export const SEVERAL = -2;
+
+/** A word cell that is not one of ours. */
+export interface Refused {
+  readonly reason: SetAsideReason;
+}
+
+/** Reads one trimmed, filled cell. Made once per column and file. */
+export type CellReader =
+  | { readonly as: "athlete"; read(text: string): number }
+  | { readonly as: "day"; read(text: string): number }
+  | { readonly as: "number"; read(text: string): number }
+  | { readonly as: "words"; read(text: string): string | Refused };
+
+export interface CellOptions {
+  /** Unit as written; null for the canonical one. */
+  readonly unit: string | null;
+  /** Date or time form in Luxon tokens; null for ISO 8601. */
+  readonly form: string | null;
+  readonly decimal: "." | ",";
+}
+
+export interface CellContext {
+  readonly known: Known;
+  readonly names: Names;
+  /** Athlete's id -> index that stands for the athlete in the columns. */
+  readonly index: ReadonlyMap<string, number>;
+}
+
+export const CANONICAL_CELL: CellOptions = { unit: null, form: null, decimal: "." };
+
+/** @returns null when `options.unit` cannot be turned into the column's unit */
+export function cellReader(column: Column, options: CellOptions, context: CellContext): CellReader | null {
+  const { is } = column;
+  switch (is.kind) {
+    case "athlete":
+      return { as: "athlete", read: remembered((text) => athlete(text, context)) };
+    case "date":
+      return { as: "day", read: remembered((text) => day(text, options.form) ?? UNREADABLE) };
+    case "time":
+      return { as: "words", read: time(options.form) };
+    case "number":
+      return number(is.unit, is.plausible, options);
+    case "count":
+      return { as: "number", read: count };
+    case "axis":
+      return { as: "words", read: axis };
+    case "implement":
+      return { as: "words", read: listed(context.known.implements) };
+    case "ball":
+      return { as: "words", read: listed(context.known.balls) };
+    case "words":
+      return { as: "words", read: listed(is.open ? context.known.environments : new Set(is.words)) };
+    case "id":
+    case "text":
+      return { as: "words", read: (text) => text };
+  }
+}
+
+/** The same few texts come back on every row. */
+function remembered<T>(read: (text: string) => T): (text: string) => T {
+  const memory = new Map<string, T>();
+  return (text) => {
+    const known = memory.get(text);
+    if (known !== undefined) return known;
+    const value = read(text);
+    memory.set(text, value);
+    return value;
+  };
+}
+
+function athlete(text: string, { names, index }: CellContext): number {
+  const whom = names.find(text);
+  if (whom.kind === "ambiguous") return SEVERAL;
+  return whom.kind === "one" ? (index.get(whom.id) ?? NOBODY) : NOBODY;
+}
+
+const inEnglish = { zone: "utc", locale: "en-US" } as const;
+
+function day(text: string, form: string | null): number | null {
+  if (form === null) return calendarDay(text);
+  const read = DateTime.fromFormat(text, form, inEnglish);
+  return read.isValid ? calendarDay(isoDay(read.toMillis())) : null;
+}
+
+/** The form of `ClockTime` in the schema, without a schema call per row. */
+const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d{1,3})?)?$/;
+const NOT_A_TIME: Refused = { reason: "unreadable-date" };
+
+/** A clock time is part of when a swing was, so one that cannot be read is an unreadable date. */
+function time(form: string | null): (text: string) => string | Refused {
+  if (form === null) return (text) => (CLOCK.test(text) ? text : NOT_A_TIME);
+  const plainForm = form.replaceAll(/'[^']*'/g, "");
+  const seconds = /[sSF]|tt|TT/.test(plainForm);
+  return remembered((text) => {
+    const read = DateTime.fromFormat(text, form, inEnglish);
+    if (!read.isValid) return NOT_A_TIME;
+    return read.toFormat(!seconds ? "HH:mm" : read.millisecond === 0 ? "HH:mm:ss" : "HH:mm:ss.SSS");
+  });
+}
+
+const NUMBERS = { ".": /^[-+]?(?:\d+\.?\d*|\.\d+)$/, ",": /^[-+]?(?:\d+,?\d*|,\d+)$/ } as const;
+
+function number(unit: string, [lo, hi]: readonly [number, number], options: CellOptions): CellReader | null {
+  const convert = converter(options.unit ?? unit, unit);
+  if (convert === null) return null;
+  const form = NUMBERS[options.decimal];
+  const comma = options.decimal === ",";
+  const read = (text: string): number => {
+    if (!form.test(text)) return UNREADABLE;
+    const value = convert(Number(comma ? text.replace(",", ".") : text));
+    return value >= lo && value <= hi ? value : OUTSIDE;
+  };
+  return { as: "number", read };
+}
+
+/** Rounds and reps go on without end in nobody's season. */
+export const MOST = 100_000;
+
+function count(text: string): number {
+  if (!/^[-+]?\d+(?:\.0*)?$/.test(text)) return UNREADABLE;
+  const value = Number(text);
+  return value >= 0 && value <= MOST ? value : OUTSIDE;
+}
+
+const NOT_AN_AXIS: Refused = { reason: "unreadable-number" };
+const NO_SUCH_AXIS: Refused = { reason: "out-of-range" };
+
+/** A clock as the pitcher sees it (`12:45`), or degrees. */
+function axis(text: string): string | Refused {
+  const clock = /^(\d{1,2}):(\d{2})$/.exec(text);
+  if (clock) return Number(clock[1]) <= 12 && Number(clock[2]) < 60 ? text : NO_SUCH_AXIS;
+  if (!NUMBERS["."].test(text)) return NOT_AN_AXIS;
+  return Number(text) >= 0 && Number(text) <= 360 ? text : NO_SUCH_AXIS;
+}
+
+const NOT_LISTED: Refused = { reason: "unknown-id" };
+
+/** With no list to go by, every word stands. */
+function listed(list: ReadonlySet<string> | null): (text: string) => string | Refused {
+  return (text) => (list === null || list.has(text) ? text : NOT_LISTED);
+}

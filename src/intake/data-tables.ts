@@ -1,0 +1,85 @@
+import type { z } from "zod";
+import type { Problem } from "../schema/season.ts";
+import {
+  type Ball,
+  BallRow,
+  type Block,
+  BlockRow,
+  CorrectionRow,
+  type Device,
+  DeviceRow,
+  type Feed,
+  FeedRow,
+  type Implement,
+  ImplementRow,
+  ReferenceRow,
+  TestRow,
+} from "../schema/tables.ts";
+import { near } from "./near.ts";
+import { fault, remark, wholeFile, withSuggestion } from "./problem.ts";
+import type { SeasonFiles } from "./season-files.ts";
+import { readSmallTable, type SmallTable } from "./small-table.ts";
+
+/** The small tables of `data/`. A list is null when its file is not there. */
+export interface DataTables {
+  readonly implements: readonly Implement[] | null;
+  readonly balls: readonly Ball[] | null;
+  readonly feeds: readonly Feed[] | null;
+  readonly devices: readonly Device[] | null;
+  readonly blocks: readonly Block[];
+  readonly problems: readonly Problem[];
+}
+
+const SINGLE = ["implements.csv", "balls.csv", "feeds.csv", "devices.csv", "corrections.csv"];
+const FOLDERS = ["swings", "blocks", "tests", "reference", "mappings", "inbox"];
+/** Files that another part of intake, or a person, reads. */
+const ELSEWHERE = /^data\/(swings\/.+\.csv|mappings\/[^/]+\.json|inbox\/.+)$/i;
+
+/** Reads the small tables and names every file of `data/` that nothing reads. */
+export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
+  const problems: Problem[] = files.refused.map((path) => fault("not-a-plain-file", wholeFile(path)));
+  const read = async <T>(
+    file: string,
+    schema: Parameters<typeof readSmallTable<T>>[2],
+  ): Promise<readonly T[] | null> => {
+    if (!files.files.includes(file)) return null;
+    const bytes = await files.read(file);
+    const table: SmallTable<T> =
+      bytes instanceof Uint8Array ? readSmallTable(file, bytes, schema) : { rows: [], problems: [bytes] };
+    problems.push(...table.problems);
+    return table.rows;
+  };
+  const folder = async <T>(pattern: RegExp, schema: Parameters<typeof readSmallTable<T>>[2]): Promise<T[]> => {
+    const rows: T[] = [];
+    for (const file of files.files) if (pattern.test(file)) rows.push(...((await read(file, schema)) ?? []));
+    return rows;
+  };
+  const tables = {
+    implements: await read("data/implements.csv", ImplementRow),
+    balls: await read("data/balls.csv", BallRow),
+    feeds: await read("data/feeds.csv", FeedRow),
+    devices: await read("data/devices.csv", DeviceRow),
+    blocks: await folder(/^data\/blocks\/.+\.csv$/, BlockRow),
+  };
+  const unused = {
+    corrections: [/^data\/corrections\.csv$/, CorrectionRow],
+    tests: [/^data\/tests\/.+\.csv$/, TestRow],
+    reference: [/^data\/reference\/.+\.csv$/, ReferenceRow],
+  } as const satisfies Record<string, readonly [RegExp, z.ZodType]>;
+  for (const [what, [pattern, schema]] of Object.entries(unused)) {
+    const rows = await folder<unknown>(pattern, schema);
+    const file = files.files.find((name) => pattern.test(name));
+    if (rows.length > 0 && file !== undefined) problems.push(remark("not-used-yet", wholeFile(file), { what }));
+  }
+  for (const file of files.files) problems.push(...unread(file));
+  return { ...tables, problems };
+}
+
+function unread(file: string): Problem[] {
+  if (ELSEWHERE.test(file) || /^data\/(blocks|tests|reference)\/.+\.csv$/.test(file)) return [];
+  const [, first = ""] = file.split("/");
+  const alone = !file.startsWith(`data/${first}/`);
+  if (alone && SINGLE.includes(first)) return [];
+  const suggestion = FOLDERS.includes(first) ? null : near(first, alone ? SINGLE : FOLDERS);
+  return [remark("unknown-file", wholeFile(file), withSuggestion({}, suggestion))];
+}

@@ -1,0 +1,130 @@
+import type { Effects } from "../schema/effects.ts";
+import type { AthleteSeason, NotePage, Problem, RepTable, Season } from "../schema/season.ts";
+import { athleteProblems } from "./athlete-check.ts";
+import { type AthleteFolder, problemsOf } from "./athlete-folder.ts";
+import type { CellContext } from "./cell-reader.ts";
+import { type Content, metricsOf, readContent } from "./content.ts";
+import { type DataTables, readDataTables } from "./data-tables.ts";
+import { facilityProblems } from "./facility-check.ts";
+import { type Known, knownNames } from "./known.ts";
+import { readMappings } from "./mappings.ts";
+import { namesOf } from "./names.ts";
+import { type SeasonFiles, seasonFiles } from "./season-files.ts";
+import { swingFields } from "./swing-fields.ts";
+import { readSwings, type Swings } from "./swings.ts";
+import { unlisted } from "./unlisted.ts";
+
+/** `facility.md` cannot be used, so there is no season; everything else was still looked at. */
+export class SeasonUnreadable extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super("facility.md cannot be used");
+    this.name = "SeasonUnreadable";
+    this.problems = problems;
+  }
+}
+
+/**
+ * Reads everything the trainer keeps, in one pass: what cannot be used is named with its place, the rest stands.
+ * Every data row of every swing file ends as a rep of one athlete or in `setAside`, never both.
+ *
+ * @param paths absolute paths of the two folders, whatever they are called on disk
+ * @throws {SeasonUnreadable} with every problem found, when `facility.md` cannot be used
+ */
+export async function readSeason(
+  paths: { readonly content: string; readonly data: string },
+  effects: Effects,
+): Promise<Season> {
+  const content = await readContent(await seasonFiles(paths.content, "content", effects.disk));
+  const data = await seasonFiles(paths.data, "data", effects.disk);
+  const tables = await readDataTables(data);
+  const known = knownNames(content, tables.implements, tables.balls);
+  const facility = facilityProblems(content, known);
+  const problems = [...contentProblems(content), ...facility.facility, ...facility.others, ...tables.problems];
+  problems.push(...content.folders.flatMap((folder) => athleteProblems(folder, known)));
+  const leftOut = new Set(
+    problems.flatMap(({ level, athlete }) => (level === "error" && athlete !== null ? [athlete] : [])),
+  );
+  const { swings, problems: ofSwings } = await readAllSwings(content, data, tables, known, leftOut, effects);
+  problems.push(...ofSwings);
+  const front = content.facility?.page?.front;
+  if (!front || facility.facility.length > 0) throw new SeasonUnreadable(inOrder(problems));
+  const own = content.metricsFile?.page?.front;
+  return {
+    facility: front,
+    metrics: metricsOf(own ?? null),
+    zones: own?.zones ?? [],
+    drills: content.drillsFile?.page?.front.drills ?? [],
+    implements: tables.implements ?? [],
+    balls: tables.balls ?? [],
+    feeds: tables.feeds ?? [],
+    devices: tables.devices ?? [],
+    blocks: tables.blocks,
+    athletes: content.folders.flatMap((folder) => (leftOut.has(folder.id) ? [] : athleteSeason(folder, swings.reps))),
+    leftOut: [...leftOut].sort(),
+    swingFiles: swings.files,
+    setAside: swings.setAside,
+    problems: inOrder(problems),
+  };
+}
+
+function contentProblems(content: Content): Problem[] {
+  const pages = [content.facility, content.metricsFile, content.drillsFile].flatMap((page) => page?.problems ?? []);
+  return [...content.problems, ...pages, ...content.folders.flatMap(problemsOf)];
+}
+
+async function readAllSwings(
+  content: Content,
+  data: SeasonFiles,
+  tables: DataTables,
+  known: Known,
+  leftOut: ReadonlySet<string>,
+  effects: Effects,
+): Promise<{ swings: Swings; problems: Problem[] }> {
+  const fields = swingFields(metricsOf(content.metricsFile?.page?.front ?? null));
+  const names = namesOf(content.folders);
+  const athletes = content.folders.map((folder) => folder.id);
+  const context: CellContext = { known, names, index: new Map(athletes.map((id, index) => [id, index])) };
+  const { mappings, problems } = await readMappings(data, fields, context);
+  const progress = (done: number, of: number): void => effects.progress("swings", done, of);
+  const swings = await readSwings(data, { fields, mappings, context, athletes }, leftOut, progress);
+  const devices = tables.devices && new Set(tables.devices.map((device) => device.id));
+  const lists = {
+    drill: { list: "drills", names: content.drillsFile ? known.drills : null },
+    site: { list: "sites", names: known.sites },
+    device_bat: { list: "devices", names: devices },
+    device_ball: { list: "devices", names: devices },
+  };
+  const files = swings.files.map(({ file }) => file);
+  const notes = unlisted(swings.tables, files, lists);
+  return { swings, problems: [...names.problems, ...problems, ...swings.problems, ...notes] };
+}
+
+function athleteSeason(folder: AthleteFolder, reps: ReadonlyMap<string, RepTable>): AthleteSeason[] {
+  const { id, profile, notes, closings, assessment, plan, images } = folder;
+  const own = reps.get(id);
+  if (!profile?.page || !own) return [];
+  return [
+    {
+      id,
+      profile: profile.page.front,
+      notes: notes.flatMap(({ page }): NotePage[] => (page ? [{ ...page, images }] : [])),
+      closings: closings.flatMap(({ language, read }) => (read.page ? [{ ...read.page, language }] : [])),
+      assessment: assessment?.page ?? null,
+      plan: plan?.page ?? null,
+      reps: own,
+    },
+  ];
+}
+
+/** By file, then line and column; what means a whole file comes first. */
+function inOrder(problems: readonly Problem[]): Problem[] {
+  const order = (one: Problem, other: Problem): number =>
+    byCodeUnit(one.at.file, other.at.file) ||
+    (one.at.line ?? 0) - (other.at.line ?? 0) ||
+    (one.at.column ?? 0) - (other.at.column ?? 0);
+  return [...problems].sort(order);
+}
+
+const byCodeUnit = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

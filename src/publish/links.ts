@@ -1,0 +1,84 @@
+import type { Profile } from "../schema/profile.ts";
+import { READERS, type Reader } from "../schema/reasons.ts";
+import { csv } from "./csv.ts";
+import { tokenFor } from "./token.ts";
+
+/** An athlete as the links see one: who may be given the report, and why somebody may not. */
+export interface LinkSubject {
+  readonly id: string;
+  readonly recipients: Profile["recipients"];
+  /** For each reader null when the report may be published, else the reason why not. */
+  readonly withheld: Readonly<Record<Reader, string | null>>;
+}
+
+export interface Link {
+  readonly athlete: string;
+  readonly recipient: string;
+  readonly reader: Reader;
+  readonly label: string | null;
+  readonly token: string;
+  /** Address below the site's root: `r/<token>/` or `c/<token>/`. */
+  readonly path: string;
+  /** Null when the link is live. */
+  readonly withheld: string | null;
+}
+
+/** Folder of each reader's pages. */
+export const READER_FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
+
+/**
+ * Every link of the season in the order of athletes, then of their recipients. Without `recipients` there is one for
+ * each kind of reader. A link that is not live is listed too, with its reason.
+ *
+ * @param asOf day `yyyy-mm-dd`; a recipient whose `until` lies before it has no live link
+ * @throws when two links would be the same
+ */
+export function linksOf(secret: Uint8Array, subjects: readonly LinkSubject[], asOf: string): Link[] {
+  const links = subjects.flatMap(({ id, recipients, withheld }) =>
+    (recipients ?? READERS.map((reader) => ({ id: reader, reader, label: undefined, until: undefined }))).map(
+      ({ id: recipient, reader, label, until }): Link => {
+        const token = tokenFor(secret, { athlete: id, recipient, reader, rotation: 0 });
+        const ended = until !== undefined && until < asOf ? "link-ended" : null;
+        const path = `${READER_FOLDER[reader]}/${token}/`;
+        return {
+          athlete: id,
+          recipient,
+          reader,
+          label: label ?? null,
+          token,
+          path,
+          withheld: withheld[reader] ?? ended,
+        };
+      },
+    ),
+  );
+  const seen = new Map<string, Link>();
+  for (const link of links) {
+    const twin = seen.get(link.token);
+    if (twin) {
+      throw new Error(`${link.athlete}/${link.recipient} and ${twin.athlete}/${twin.recipient} would share one link`);
+    }
+    seen.set(link.token, link);
+  }
+  return links;
+}
+
+/**
+ * `_desk/links.csv`. A link that is not live has a blank address and says why.
+ *
+ * @param siteUrl address of the published site, or null: then the path alone stands there
+ */
+export function linksCsv(links: readonly Link[], siteUrl: string | null): string {
+  const root = siteUrl === null ? "" : siteUrl.endsWith("/") ? siteUrl : `${siteUrl}/`;
+  return csv(
+    ["athlete", "recipient", "reader", "link", "published"],
+    links.map(({ athlete, recipient, reader, path, withheld }) => [
+      athlete,
+      recipient,
+      reader,
+      withheld === null ? `${root}${path}` : null,
+      withheld === null ? "yes" : `no: ${withheld}`,
+    ]),
+    "spreadsheet",
+  );
+}

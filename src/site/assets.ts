@@ -1,0 +1,61 @@
+import { createHash } from "node:crypto";
+import { readdir, readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+
+/** A finished file. `path` is relative to the output folder, with forward slashes. */
+export interface SiteFile {
+  readonly path: string;
+  readonly body: string | Uint8Array;
+}
+
+/** Names of the shared files, relative to the output folder. */
+export interface AssetNames {
+  readonly styles: string;
+  readonly fonts: readonly string[];
+}
+
+export interface Assets {
+  readonly names: AssetNames;
+  readonly files: readonly SiteFile[];
+}
+
+const STYLES = new URL("./styles/", import.meta.url);
+const FONT_PACKAGE = "@fontsource/source-sans-3";
+const WEIGHTS = ["400", "600"] as const;
+const resolve = createRequire(import.meta.url).resolve;
+
+/** Short name of some bytes: the same bytes have the same name, so a browser may keep them for ever. */
+export function contentHash(body: string | Uint8Array): string {
+  return createHash("sha256").update(body).digest("hex").slice(0, 12);
+}
+
+/**
+ * The style sheet and the fonts, ready to be written. Styles are the files of `styles/` in order of name.
+ *
+ * @throws when a style file names a font that is not shipped
+ */
+export async function loadAssets(): Promise<Assets> {
+  const fonts = await Promise.all(
+    WEIGHTS.map(async (weight) => {
+      const body = await readFile(resolve(`${FONT_PACKAGE}/files/source-sans-3-latin-${weight}-normal.woff2`));
+      return { weight, path: `assets/source-sans-3-${weight}.${contentHash(body)}.woff2`, body };
+    }),
+  );
+  const names = (await readdir(STYLES)).filter((name) => name.endsWith(".css")).sort();
+  const sheets = await Promise.all(names.map((name) => readFile(new URL(name, STYLES), "utf8")));
+  const css = sheets.join("\n").replaceAll(/font-(\d+)\.woff2/g, (_, weight: string) => {
+    const font = fonts.find((candidate) => candidate.weight === weight);
+    if (!font) throw new Error(`the style sheet names a font of weight ${weight}, which is not shipped`);
+    return font.path.slice("assets/".length);
+  });
+  const styles = { path: `assets/winterbook.${contentHash(css)}.css`, body: css };
+  // The fonts' licence has to travel with them.
+  const licence = {
+    path: "assets/source-sans-3.OFL.txt",
+    body: await readFile(resolve(`${FONT_PACKAGE}/LICENSE`), "utf8"),
+  };
+  return {
+    names: { styles: styles.path, fonts: fonts.map((font) => font.path) },
+    files: [styles, ...fonts.map(({ path, body }) => ({ path, body: new Uint8Array(body) })), licence],
+  };
+}

@@ -1,0 +1,76 @@
+import { useReading } from "../reading.ts";
+import { Day } from "./day.tsx";
+import { Count, Say } from "./say.tsx";
+import { SeriesFigure } from "./series-figure.tsx";
+import { type Placed, sessionWord } from "./series-parts.ts";
+
+/** Why a series whose set-up became another one has no change, and what its stretches were. */
+export function Breaks({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  return (
+    <>
+      <p>
+        <BreakLines placed={placed} /> <Say k="break.why" />
+      </p>
+      <dl class="values">
+        {series.stretches.map((stretch, index) => (
+          <div key={stretch.from}>
+            <dt>
+              <Say k="break.stretch" />
+            </dt>
+            <dd>
+              <span class="value">
+                <SeriesFigure of={at} at={`stretches/${index}/mean`} />
+              </span>
+              <span class="under">
+                <Say
+                  k={stretch.from === stretch.to ? "measure.blockOneDay" : "measure.block"}
+                  with={{
+                    from: <Day at={`${at}/stretches/${index}/from`} form="short" />,
+                    to: <Day at={`${at}/stretches/${index}/to`} form="short" />,
+                    swings: <Count k="count.swings" at={`${at}/stretches/${index}/n`} />,
+                    days: <Count k={sessionWord(series)} at={`${at}/stretches/${index}/sessions`} />,
+                  }}
+                />
+              </span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+/** One sentence for each day on which the set-up became another one. */
+export function BreakLines({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  return (
+    <>
+      {series.breaks.map(({ kind, to }, index) => (
+        <span key={`${kind}-${to}`}>
+          {index === 0 ? "" : " "}
+          <Say
+            k={`break.${kind}`}
+            with={{ day: <Day at={`${at}/breaks/${index}/date`} />, to: <span data-own>{to}</span> }}
+          />
+        </span>
+      ))}
+    </>
+  );
+}
+
+/** The averages of the stretches, in order. */
+export function StretchMeans({ placed }: { readonly placed: Placed }) {
+  const { words } = useReading();
+  const { series, at } = placed;
+  return (
+    <>
+      {series.stretches.map((stretch, index) => (
+        <span key={stretch.from}>
+          {index === 0 ? "" : words.text("break.then")}
+          <SeriesFigure of={at} at={`stretches/${index}/mean`} bare={index < series.stretches.length - 1} />
+        </span>
+      ))}
+    </>
+  );
+}

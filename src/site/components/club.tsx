@@ -1,0 +1,115 @@
+import { useAthlete, useReading } from "../reading.ts";
+import { ChartFigure } from "./chart-figure.tsx";
+import { Closing } from "./closing.tsx";
+import { ClubMeasures } from "./club-measures.tsx";
+import { ClubWeeks } from "./club-weeks.tsx";
+import { ClubWho } from "./club-who.tsx";
+import { Colophon } from "./colophon.tsx";
+import { plainCondition } from "./condition.tsx";
+import { LedgerLine } from "./counted.tsx";
+import { Day } from "./day.tsx";
+import { Document } from "./document.tsx";
+import { trendAlt } from "./measure.tsx";
+import { Measuring } from "./measuring.tsx";
+import { Named } from "./names.tsx";
+import { Say } from "./say.tsx";
+import { measuresOf, trendId } from "./series-parts.ts";
+
+/** Charts that fit on the one page. */
+export const CLUB_CHARTS = 3;
+
+/** One page for a new club: who, measured how, on how much, and how sure. */
+export function ClubPage() {
+  const reading = useReading();
+  const { words } = reading;
+  const { report, assets } = useAthlete();
+  const { athlete, facility } = report;
+  const title = words.text("page.club.title", { name: athlete.displayName, season: facility.season });
+  const drawn = measuresOf(report)
+    .filter(({ series }) => series.sessions.length > 1)
+    .slice(0, CLUB_CHARTS);
+  return (
+    <Document title={title} words={words} assets={assets} root="../../" kind="club" notice={facility.notice}>
+      <header class="masthead">
+        <p class="imprint">
+          <span data-own>{facility.name}</span>
+        </p>
+        <h1>
+          <span data-own>{athlete.displayName}</span>
+        </h1>
+        <p class="season">
+          <span>
+            <Say k="page.summary" />
+          </span>
+          <span data-own>{facility.season}</span>
+          <span>
+            <Say k="page.period" with={{ start: <Day at="/period/start" />, end: <Day at="/period/end" /> }} />
+          </span>
+        </p>
+      </header>
+      <main id="main">
+        <section aria-labelledby="who" class="who">
+          <h2 id="who">
+            <Say k="club.who" />
+          </h2>
+          <ClubWho />
+        </section>
+        <section aria-labelledby="figures" class="figures">
+          <h2 id="figures">
+            <Say k="club.measures" />
+          </h2>
+          <ClubMeasures />
+        </section>
+        {drawn.length === 0 ? null : (
+          <section aria-labelledby="course" class="course">
+            <h2 id="course">
+              <Say k="club.charts" />
+            </h2>
+            <div class="charts">
+              {drawn.map((placed) => (
+                <div key={placed.at}>
+                  <h3>
+                    <Named kind="metric" id={placed.series.metric} />
+                  </h3>
+                  <p class="setup" data-own>
+                    {plainCondition(reading, report, placed.at)}
+                  </p>
+                  <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)} />
+                </div>
+              ))}
+            </div>
+          </section>
+        )}
+        <section aria-labelledby="record" class="measuring">
+          <h2 id="record">
+            <Say k="club.record" />
+          </h2>
+          <Measuring />
+          <p>
+            <LedgerLine ledger={report.ledger} />
+          </p>
+        </section>
+        <Closing />
+        <section aria-labelledby="weeks" class="weeks">
+          <h2 id="weeks">
+            <Say k="club.work" />
+          </h2>
+          <ClubWeeks />
+        </section>
+        <section aria-labelledby="terms" class="terms">
+          <h2 id="terms">
+            <Say k="club.terms" />
+          </h2>
+          <ul>
+            {(["block", "change", "sen", "mk", "pooled", "mph"] as const).map((term) => (
+              <li key={term}>
+                <Say k={`club.term.${term}`} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      </main>
+      <Colophon />
+    </Document>
+  );
+}

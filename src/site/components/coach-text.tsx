@@ -1,0 +1,31 @@
+import { renderMarkdown } from "../markdown.ts";
+import { useAthlete, useReading } from "../reading.ts";
+
+export interface CoachTextProps {
+  /** Markdown as the trainer or the athlete wrote it. */
+  readonly body: string;
+  /** Level of the heading above. */
+  readonly under: number;
+  /** Language of the text where it is known. */
+  readonly language?: string | null;
+  /** Picture name -> path of the file in the season folder. */
+  readonly images?: Readonly<Record<string, string>>;
+}
+
+/** Text of a person, set apart from the report's own words. Safe because the renderer has raw HTML off. */
+export function CoachText({ body, under, language = null, images = {} }: CoachTextProps) {
+  const { words } = useReading();
+  const page = useAthlete();
+  const image = (name: string) => {
+    const path = Object.hasOwn(images, name) ? images[name] : undefined;
+    return (path === undefined ? undefined : page.images.get(path)) ?? null;
+  };
+  return (
+    <div
+      class="voice"
+      data-coach
+      lang={language !== null && language !== words.language ? language : undefined}
+      dangerouslySetInnerHTML={{ __html: renderMarkdown(body, { under, image }) }}
+    />
+  );
+}

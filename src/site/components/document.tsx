@@ -1,0 +1,57 @@
+import type { ComponentChildren } from "preact";
+import type { AssetNames } from "../assets.ts";
+import { localText, type Words } from "../words.ts";
+
+export interface DocumentProps {
+  readonly title: string;
+  readonly words: Words;
+  readonly assets: AssetNames;
+  /** Way from the page to the folder that holds `assets/`: "", "../../". */
+  readonly root: string;
+  /** What the page may load. */
+  readonly policy?: string;
+  /** Kind of page, for the style sheet. */
+  readonly kind: "family" | "club" | "plain" | "desk";
+  readonly notice: string | Readonly<Record<string, string>> | null;
+  readonly children: ComponentChildren;
+}
+
+/** Nothing but our own style sheet, fonts and pictures; no script, no inline style, no form, no frame. */
+export const POLICY =
+  "default-src 'none'; style-src 'self'; font-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+/** The shell of every page. */
+export function Document(props: DocumentProps) {
+  const { title, words, assets, root, policy = POLICY, kind, notice, children } = props;
+  return (
+    <html lang={words.language}>
+      <head>
+        <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content={policy} />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="robots" content="noindex, nofollow" />
+        <meta name="referrer" content="no-referrer" />
+        <meta name="color-scheme" content="light dark" />
+        <meta name="format-detection" content="telephone=no" />
+        <title>{title}</title>
+        <link rel="stylesheet" href={root + assets.styles} />
+      </head>
+      <body class={kind}>
+        <a class="skip" href="#main">
+          {words.text("page.skip")}
+        </a>
+        {notice === null ? null : <Notice notice={notice} words={words} />}
+        {children}
+      </body>
+    </html>
+  );
+}
+
+function Notice({ notice, words }: { readonly notice: NonNullable<DocumentProps["notice"]>; readonly words: Words }) {
+  const { text, language } = localText(notice, words.language);
+  return (
+    <p class="notice" data-own lang={language !== null && language !== words.language ? language : undefined}>
+      {text}
+    </p>
+  );
+}

@@ -1,0 +1,83 @@
+import { useAthlete, useReading } from "../reading.ts";
+import { Day } from "./day.tsx";
+import { Figure } from "./figure.tsx";
+import { Say } from "./say.tsx";
+import { Section } from "./section.tsx";
+
+/** Height through the season and the game bats: both move a swing, so they stand beside it. A minor's body mass is nobody's business here. */
+export function Growth() {
+  const { words } = useReading();
+  const { athlete } = useAthlete().report;
+  const masses = athlete.minor ? [] : athlete.masses;
+  if (athlete.heights.length + masses.length + athlete.gameBats.length === 0) return null;
+  return (
+    <Section id="growth" head="growth.head">
+      <dl class="pairs">
+        {athlete.heights.length === 0 ? null : <dt>{words.text("growth.height")}</dt>}
+        {athlete.heights.map(({ date }, index) => (
+          <dd key={date}>
+            <Figure at={`/athlete/heights/${index}/in`} unit="in" decimals={1} />{" "}
+            <small>
+              <Day at={`/athlete/heights/${index}/date`} />
+            </small>
+          </dd>
+        ))}
+        {masses.length === 0 ? null : <dt>{words.text("growth.mass")}</dt>}
+        {masses.map(({ date }, index) => (
+          <dd key={date}>
+            <Figure at={`/athlete/masses/${index}/lb`} unit="lb" />{" "}
+            <small>
+              <Day at={`/athlete/masses/${index}/date`} />
+            </small>
+          </dd>
+        ))}
+        {athlete.gameBats.length === 0 ? null : <dt>{words.text("growth.bats")}</dt>}
+        {athlete.gameBats.map((bat, index) => (
+          <dd key={`${bat.id}-${bat.from}`}>
+            <BatLine bat={bat} at={`/athlete/gameBats/${index}`} />
+            {bat.from === null ? null : (
+              <>
+                {" "}
+                <small>
+                  <Say k="growth.from" with={{ day: <Day at={`/athlete/gameBats/${index}/from`} /> }} />
+                </small>
+              </>
+            )}
+          </dd>
+        ))}
+      </dl>
+      <p class="aside">
+        <Say k="growth.note" />
+      </p>
+    </Section>
+  );
+}
+
+export interface BatLineProps {
+  readonly bat: {
+    readonly id: string;
+    readonly label: string | null;
+    readonly lengthIn: number | null;
+    readonly weightOz: number | null;
+  };
+  readonly at: string;
+}
+
+/** A bat by its label, with length and weight where they are known. */
+export function BatLine({ bat, at }: BatLineProps) {
+  return (
+    <span class="dots">
+      <span data-own>{bat.label ?? bat.id}</span>
+      {bat.lengthIn === null ? null : (
+        <span>
+          <Figure at={`${at}/lengthIn`} unit="in" decimals={Number.isInteger(bat.lengthIn) ? 0 : 1} />
+        </span>
+      )}
+      {bat.weightOz === null ? null : (
+        <span>
+          <Figure at={`${at}/weightOz`} unit="oz" decimals={Number.isInteger(bat.weightOz) ? 0 : 1} />
+        </span>
+      )}
+    </span>
+  );
+}

@@ -1,0 +1,179 @@
+import type { AthleteReport } from "../../report/schema.ts";
+import { plainDay, plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
+import { Breaks } from "./breaks.tsx";
+import { ChartFigure } from "./chart-figure.tsx";
+import { Condition, plainCondition } from "./condition.tsx";
+import { Day } from "./day.tsx";
+import { Figure } from "./figure.tsx";
+import { Named, plainName } from "./names.tsx";
+import { Count, Say } from "./say.tsx";
+import { Section } from "./section.tsx";
+import { SeriesFigure } from "./series-figure.tsx";
+import { measuresOf, type Placed, sessionWord, takesInZero, trendId } from "./series-parts.ts";
+import { SessionTable } from "./session-table.tsx";
+
+/** Each measure with its chart, its values, what stands behind them, and a table of all days. */
+export function Measures() {
+  const { report } = useAthlete();
+  const measures = measuresOf(report);
+  if (measures.length === 0) return null;
+  return (
+    <Section id="measures" head="measure.head">
+      {measures.map((placed) => (
+        <Measure key={placed.at} placed={placed} />
+      ))}
+    </Section>
+  );
+}
+
+function Measure({ placed }: { readonly placed: Placed }) {
+  const reading = useReading();
+  const { words } = reading;
+  const { report } = useAthlete();
+  const { series, at } = placed;
+  const about = `about.${series.metric}`;
+  return (
+    <article class="measure" id={`measure-${placed.index}`} aria-labelledby={`measure-${placed.index}-head`}>
+      <h3 id={`measure-${placed.index}-head`}>
+        <Named kind="metric" id={series.metric} />
+      </h3>
+      <p class="setup">
+        <Condition of={at} report={report} />
+      </p>
+      {words.has(about) ? <p class="aside">{words.text(about)}</p> : null}
+      <div class="spread">
+        {series.sessions.length < 2 ? null : (
+          <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
+            <Say k={series.trend.sessionLine === null ? "measure.caption" : "measure.captionLine"} />
+          </ChartFigure>
+        )}
+        <Values placed={placed} />
+      </div>
+      {series.breaks.length === 0 ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      <Denominator placed={placed} />
+      {series.pooled ? (
+        <p class="aside">
+          <Say k="condition.pooled" />
+        </p>
+      ) : null}
+      <SessionTable placed={placed} />
+    </article>
+  );
+}
+
+/** The sentence that stands for a trend chart. */
+export function trendAlt(reading: Reading, report: AthleteReport, { series, at }: Placed): string {
+  const { words } = reading;
+  const style = { unit: series.unit, decimals: series.decimals };
+  const common = {
+    metric: plainName(words, "metric", series.metric),
+    condition: plainCondition(reading, report, at),
+    from: plainDay(reading, `${at}/sessions/0/date`),
+    to: plainDay(reading, `${at}/sessions/${series.sessions.length - 1}/date`),
+  };
+  if (series.first === null || series.last === null) return words.text("measure.altNoBlocks", common);
+  const first = plainFigure(reading, `${at}/first/mean`, style);
+  const last = plainFigure(reading, `${at}/last/mean`, style);
+  return words.text("measure.alt", { ...common, first, last });
+}
+
+function Values({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  if (series.first === null || series.last === null) return null;
+  return (
+    <dl class="values">
+      {(["first", "last"] as const).map((which) => (
+        <div key={which}>
+          <dt>
+            <Say k={`change.${which}`} />
+          </dt>
+          <dd>
+            <span class="value">
+              <SeriesFigure of={at} at={`${which}/mean`} />
+            </span>
+            <span class="under">
+              <Say
+                k={series[which]?.from === series[which]?.to ? "measure.blockOneDay" : "measure.block"}
+                with={{
+                  from: <Day at={`${at}/${which}/from`} form="short" />,
+                  to: <Day at={`${at}/${which}/to`} form="short" />,
+                  swings: <Count k="count.swings" at={`${at}/${which}/n`} />,
+                  days: <Count k={sessionWord(series)} at={`${at}/${which}/sessions`} />,
+                }}
+              />
+            </span>
+          </dd>
+        </div>
+      ))}
+      {series.change === null ? null : (
+        <div>
+          <dt>
+            <Say k="change.over" />
+          </dt>
+          <dd>
+            <span class="value">
+              <SeriesFigure of={at} at="change/estimate" signed />
+            </span>
+            <span class="under">
+              <Say
+                k="change.behind"
+                with={{
+                  swings: <Count k="count.swings" at={`${at}/n`} />,
+                  days: <Count k={sessionWord(series)} at={`${at}/sessions/length`} />,
+                }}
+              />
+            </span>
+          </dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+/** The change's range in plain words, or why there is none. */
+function Range({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  const days = <Count k={sessionWord(series)} at={`${at}/sessions/length`} />;
+  if (series.change === null) {
+    const blocks = series.first !== null && series.last !== null;
+    return (
+      <p>
+        <Say k={blocks ? "change.onlyBlocks" : "change.noBlocks"} with={{ days }} />
+      </p>
+    );
+  }
+  return (
+    <p>
+      <Say
+        k="change.range"
+        with={{
+          low: <SeriesFigure of={at} at="change/ci95/0" signed bare />,
+          high: <SeriesFigure of={at} at="change/ci95/1" signed />,
+          days,
+        }}
+      />{" "}
+      {takesInZero(series.change.ci95) ? <Say k="change.zero" /> : null}
+    </p>
+  );
+}
+
+/** Of how many swings these were the ones with a value. */
+function Denominator({ placed }: { readonly placed: Placed }) {
+  const { of } = placed.series;
+  if (of === null) return null;
+  const at = `${placed.at}/of`;
+  return (
+    <p class="aside">
+      <Say
+        k={of.notKnown === 0 ? "measure.ofAllKnown" : "measure.of"}
+        with={{
+          swings: <Count k="count.swings" at={`${at}/swings`} />,
+          hit: <Figure at={`${at}/hit`} />,
+          foul: <Figure at={`${at}/foul`} />,
+          miss: <Figure at={`${at}/miss`} />,
+          notKnown: <Figure at={`${at}/notKnown`} />,
+        }}
+      />
+    </p>
+  );
+}

@@ -1,0 +1,141 @@
+import { plainDay, plainFigure, useAthlete, useReading } from "../reading.ts";
+import { ChartFigure } from "./chart-figure.tsx";
+import { Day } from "./day.tsx";
+import { Figure } from "./figure.tsx";
+import { Named } from "./names.tsx";
+import { Count, Say } from "./say.tsx";
+import { Scroll, Section } from "./section.tsx";
+
+/** Swings of each week, the days away, and the caution that belongs beside any amount of work. */
+export function Work() {
+  const reading = useReading();
+  const { words } = reading;
+  const { report } = useAthlete();
+  const { work } = report;
+  if (work.weeks.length === 0) {
+    return (
+      <Section id="work" head="work.head">
+        <p>
+          <Say k="work.none" />
+        </p>
+      </Section>
+    );
+  }
+  const alt = words.text("work.alt", {
+    from: plainDay(reading, "/period/start"),
+    to: plainDay(reading, "/period/end"),
+    busiest: plainFigure(reading, "/work/busiestWeek", { unit: null, decimals: 0 }),
+  });
+  return (
+    <Section id="work" head="work.head">
+      <p>
+        <Say
+          k="work.total"
+          with={{
+            swings: <Count k="count.swings" at="/work/swings" />,
+            days: <Count k="count.days" at="/work/days" />,
+          }}
+        />{" "}
+        {work.loggedUnmeasured === 0 ? null : <Count k="work.unmeasured" at="/work/loggedUnmeasured" />}
+      </p>
+      <ChartFigure id="weeks" alt={alt} />
+      <Away />
+      <details>
+        <summary>
+          <Say k="work.values" />
+        </summary>
+        <WeekTable from={0} />
+      </details>
+      <p class="care">
+        <Say k="care.pain" />
+      </p>
+    </Section>
+  );
+}
+
+function Away() {
+  const { words } = useReading();
+  const { away } = useAthlete().report.athlete;
+  if (away.length === 0) return null;
+  return (
+    <dl class="pairs">
+      <dt>{words.text("work.awayList")}</dt>
+      {away.map(({ from, say }, index) => (
+        <dd key={from}>
+          <Say
+            k="work.awayItem"
+            with={{
+              from: <Day at={`/athlete/away/${index}/from`} form="short" />,
+              to: <Day at={`/athlete/away/${index}/to`} form="short" />,
+            }}
+          />
+          {say === null ? null : (
+            <>
+              {": "}
+              <span data-coach>{say}</span>
+            </>
+          )}
+        </dd>
+      ))}
+    </dl>
+  );
+}
+
+/** Weeks as a table, from the one at place `from` on. */
+export function WeekTable({ from }: { readonly from: number }) {
+  const { words } = useReading();
+  const { weeks, loggedUnmeasured } = useAthlete().report.work;
+  return (
+    <Scroll name={words.text("table.scroll", { name: words.text("work.head") })}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.text("work.week")}</th>
+            <th scope="col" class="n">
+              {words.text("work.days")}
+            </th>
+            <th scope="col" class="n">
+              {words.text("table.swings")}
+            </th>
+            <th scope="col">{words.text("work.kinds")}</th>
+            {loggedUnmeasured === 0 ? null : (
+              <th scope="col" class="n">
+                {words.text("work.logged")}
+              </th>
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          {weeks.map((week, index) =>
+            index < from ? null : (
+              <tr key={week.start}>
+                <th scope="row">
+                  <Day at={`/work/weeks/${index}/start`} form="short" />
+                </th>
+                <td class="n">
+                  <Figure at={`/work/weeks/${index}/days`} />
+                </td>
+                <td class="n">
+                  <Figure at={`/work/weeks/${index}/swings`} />
+                </td>
+                <td class="dots">
+                  {week.byEnvironment.map(({ environment }, place) => (
+                    <span key={environment ?? ""}>
+                      <Named kind="environment" id={environment ?? "none"} />{" "}
+                      <Figure at={`/work/weeks/${index}/byEnvironment/${place}/swings`} />
+                    </span>
+                  ))}
+                </td>
+                {loggedUnmeasured === 0 ? null : (
+                  <td class="n">
+                    <Figure at={`/work/weeks/${index}/loggedUnmeasured`} />
+                  </td>
+                )}
+              </tr>
+            ),
+          )}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}

@@ -1,0 +1,89 @@
+import type { AthleteReport } from "../report/schema.ts";
+import type { Reader } from "../schema/reasons.ts";
+import type { LedgerCounts, LedgerRow, Problem } from "../schema/season.ts";
+
+export interface DeskLink {
+  readonly reader: Reader;
+  readonly recipient: string;
+  /** Relative from the desk's folder. */
+  readonly href: string;
+  readonly published: boolean;
+}
+
+export interface DeskInput {
+  readonly facility: AthleteReport["facility"];
+  readonly asOf: string;
+  readonly athletes: readonly { readonly report: AthleteReport; readonly links: readonly DeskLink[] }[];
+  /** Ids of athletes whose own files could not be used. */
+  readonly leftOut: readonly string[];
+  readonly ledger: {
+    readonly total: LedgerCounts;
+    readonly files: readonly (LedgerCounts & { readonly file: string })[];
+  };
+  /** Rows that were not counted or were set aside. */
+  readonly rows: readonly LedgerRow[];
+  readonly problems: readonly {
+    readonly place: string;
+    readonly problem: string;
+    readonly remedy: string;
+    readonly level: Problem["level"];
+  }[];
+}
+
+/** Rows of a file or of all, as the desk's table has them. */
+export interface Balance {
+  readonly read: number;
+  readonly counted: number;
+  readonly notCounted: number;
+  readonly setAside: number;
+}
+
+/** What the desk shows; figures on it are read from here. */
+export interface DeskView extends Omit<DeskInput, "ledger" | "rows"> {
+  readonly total: Balance;
+  readonly files: readonly (Balance & { readonly file: string })[];
+  readonly balances: readonly Balance[];
+  /** Rows left out, by reason in the order of most rows, with the first few of each. */
+  readonly reasons: readonly {
+    readonly reason: LedgerRow["reason"];
+    readonly count: number;
+    readonly first: readonly LedgerRow[];
+  }[];
+}
+
+/** Rows shown for a reason; the ledger's file has them all. */
+const SHOWN = 8;
+
+const sum = (counts: Readonly<Partial<Record<string, number>>>): number =>
+  Object.values(counts).reduce<number>((total, count) => total + (count ?? 0), 0);
+
+const balance = ({ read, counted, notCounted, setAside }: LedgerCounts): Balance => ({
+  read,
+  counted,
+  notCounted: sum(notCounted),
+  setAside: sum(setAside),
+});
+
+/** Orders what the build hands over the way a trainer reads it. */
+export function deskView({ ledger, rows, ...rest }: DeskInput): DeskView {
+  const byReason = groupByReason(rows);
+  const reasons = [...byReason].map(([reason, of]) => ({ reason, count: of.length, first: of.slice(0, SHOWN) }));
+  reasons.sort((a, b) => b.count - a.count || (a.reason < b.reason ? -1 : 1));
+  return {
+    ...rest,
+    total: balance(ledger.total),
+    files: ledger.files.map((file) => ({ file: file.file, ...balance(file) })),
+    balances: rest.athletes.map(({ report }) => balance(report.ledger)),
+    reasons,
+  };
+}
+
+function groupByReason(rows: readonly LedgerRow[]): Map<LedgerRow["reason"], LedgerRow[]> {
+  const groups = new Map<LedgerRow["reason"], LedgerRow[]>();
+  for (const row of rows) {
+    const group = groups.get(row.reason);
+    if (group) group.push(row);
+    else groups.set(row.reason, [row]);
+  }
+  return groups;
+}

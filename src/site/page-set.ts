@@ -1,0 +1,122 @@
+import type { AthleteReport } from "../report/schema.ts";
+import type { Reader } from "../schema/reasons.ts";
+import { type Assets, contentHash, loadAssets, type SiteFile } from "./assets.ts";
+
+/** One page to be made: the report as this reader may see it, under a link nobody can guess. */
+export interface SitePage {
+  readonly reader: Reader;
+  readonly token: string;
+  readonly report: AthleteReport;
+}
+
+export interface SiteInput {
+  readonly facility: AthleteReport["facility"];
+  readonly pages: readonly SitePage[];
+  /** Bytes of pictures, by the path that a note's `images` gives. */
+  readonly images: ReadonlyMap<string, Uint8Array>;
+  readonly progress?: (done: number, of: number) => void;
+}
+
+const TOKEN = /^[A-Za-z0-9_-]{20,}$/;
+const FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
+/** Kinds of picture that a page may show. SVG is not among them: it may carry script. */
+const PICTURE = /\.(png|jpe?g|webp|gif|avif)$/i;
+
+/** A page with its place in the site and the pictures that lie beside it. */
+export class PageEntry {
+  readonly page: SitePage;
+  /** Folder of the page, without slashes at its ends: `r/<token>`. */
+  readonly folder: string;
+  readonly images: ReadonlyMap<string, string>;
+
+  constructor(page: SitePage, images: ReadonlyMap<string, string>) {
+    this.page = page;
+    this.folder = pageFolder(page);
+    this.images = images;
+  }
+}
+
+/** Everything the page entries are handed. A class, so that Eleventy passes it on instead of copying it key by key. */
+export class PageSet {
+  readonly facility: SiteInput["facility"];
+  readonly assets: Assets;
+  readonly entries: readonly PageEntry[];
+  /** Shared files and pictures: all that is not made by a page entry. */
+  readonly files: readonly SiteFile[];
+  /** Told about every page that is finished. */
+  readonly finished: () => void;
+
+  constructor(
+    input: Pick<SiteInput, "facility" | "progress">,
+    assets: Assets,
+    entries: readonly PageEntry[],
+    files: readonly SiteFile[],
+  ) {
+    this.facility = input.facility;
+    this.assets = assets;
+    this.entries = entries;
+    this.files = files;
+    let done = 0;
+    this.finished = () => {
+      done += 1;
+      input.progress?.(done, entries.length);
+    };
+  }
+
+  of(reader: Reader): PageEntry[] {
+    return this.entries.filter(({ page }) => page.reader === reader);
+  }
+}
+
+/**
+ * Folder of a page.
+ *
+ * @throws {RangeError} when the token is not one of ours: it could leave the folder or be guessed
+ */
+function pageFolder({ reader, token }: SitePage): string {
+  if (!TOKEN.test(token)) throw new RangeError("a link's token is at least 20 letters, digits, hyphens or underscores");
+  return `${FOLDER[reader]}/${token}`;
+}
+
+/**
+ * Checks what is handed in and gathers every file that is not a page.
+ *
+ * @throws when a page's reader is not published, a token is not one of ours, or two pages share a token
+ */
+export async function pageSet(input: SiteInput): Promise<PageSet> {
+  const assets = await loadAssets();
+  const files: SiteFile[] = [...assets.files, { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" }];
+  const seen = new Set<string>();
+  const entries = input.pages.map((page) => {
+    const { report, reader, token } = page;
+    if (!report.publication[reader].publish) {
+      throw new Error(`the ${reader} page of ${report.athlete.id} has no consent and cannot be made`);
+    }
+    const folder = pageFolder(page);
+    if (seen.has(token)) throw new Error(`two pages share one token (${report.athlete.id}, ${reader})`);
+    seen.add(token);
+    const pictures = picturesOf(page, folder, input.images);
+    files.push(...pictures.files);
+    return new PageEntry(page, pictures.names);
+  });
+  return new PageSet(input, assets, entries, files);
+}
+
+/** Pictures of the notes that this page's reader may see. */
+function picturesOf({ report, reader }: SitePage, folder: string, bytes: SiteInput["images"]) {
+  const names = new Map<string, string>();
+  const files: SiteFile[] = [];
+  for (const note of report.notes) {
+    if (!note.readers.includes(reader)) continue;
+    for (const path of Object.values(note.images)) {
+      const body = bytes.get(path);
+      const ending = PICTURE.exec(path)?.[1]?.toLowerCase();
+      if (body === undefined || ending === undefined || names.has(path)) continue;
+      const name = `img-${contentHash(body)}.${ending}`;
+      names.set(path, name);
+      const file = { path: `${folder}/${name}`, body };
+      if (!files.some((known) => known.path === file.path)) files.push(file);
+    }
+  }
+  return { names, files };
+}

@@ -1,0 +1,131 @@
+import type { GoalMark } from "../charts/chart.ts";
+import { drawSvg } from "../charts/draw.ts";
+import { trendChart } from "../charts/trend.ts";
+import { weeksChart } from "../charts/weeks.ts";
+import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
+import type { Reader } from "../schema/reasons.ts";
+import { CLUB_CHARTS } from "./components/club.tsx";
+import { plainName } from "./components/names.tsx";
+import { measuresOf, type Placed, trendId } from "./components/series-parts.ts";
+import { formatFigure, localeOf, shownUnit } from "./figures.ts";
+import { type Reading, unitText } from "./reading.ts";
+
+/**
+ * The charts of one athlete's page, drawn.
+ *
+ * @returns SVG by chart id; no entry for a series of fewer than two sessions, or for a club page's weeks
+ */
+export async function drawCharts(
+  report: AthleteReport,
+  reader: Reader,
+  reading: Reading,
+): Promise<ReadonlyMap<string, string>> {
+  const charts = new Map<string, string>();
+  const lines = measuresOf(report).filter(({ series }) => series.sessions.length > 1);
+  for (const placed of reader === "club" ? lines.slice(0, CLUB_CHARTS) : lines) {
+    charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
+  }
+  if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
+  return charts;
+}
+
+async function drawTrend(report: AthleteReport, { series, index }: Placed, reading: Reading): Promise<string> {
+  const { words, units } = reading;
+  const { factor, unit } = shownUnit(series.unit, units);
+  const style = { unit: series.unit, decimals: series.decimals };
+  const number = (value: number) => formatFigure(value, style, words.language, units).text;
+  const goalNumber = (value: number) => {
+    const decimals = Number.isInteger(value) ? 0 : series.decimals;
+    return formatFigure(value, { ...style, decimals }, words.language, units).text;
+  };
+  const goal = goalOf(report, series);
+  const mark = goal === null ? null : markOf(goal);
+  return drawSvg(
+    trendChart(
+      trendId(index),
+      {
+        series: factor === 1 ? series : scaled(series, factor),
+        period: report.period,
+        away: report.athlete.away,
+        goal: mark === null ? null : { low: mark.low * factor, high: mark.high * factor },
+      },
+      {
+        yTitle: words.text("measure.axis", {
+          metric: plainName(words, "metric", series.metric),
+          unit: unitText(words, unit).trim(),
+        }),
+        goal: mark === null ? "" : goalLabel(mark, goalNumber, reading),
+        away: words.text("work.away"),
+        first: series.first === null ? "" : words.text("measure.firstMark", { value: number(series.first.mean) }),
+        last: series.last === null ? "" : words.text("measure.lastMark", { value: number(series.last.mean) }),
+      },
+      localeOf(words.language),
+    ),
+  );
+}
+
+function goalLabel({ low, high }: GoalMark, number: (value: number) => string, { words }: Reading): string {
+  return low === high
+    ? words.text("measure.goalMark", { value: number(low) })
+    : words.text("measure.goalWindow", { low: number(low), high: number(high) });
+}
+
+/** The goal that is about just this series. */
+function goalOf(report: AthleteReport, series: Series): GoalReport | null {
+  const key = (condition: object) => JSON.stringify(Object.entries(condition).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const mine = key(series.condition);
+  return report.goals.find((goal) => goal.metric === series.metric && key(goal.condition) === mine) ?? null;
+}
+
+function markOf(goal: GoalReport): GoalMark | null {
+  if (goal.window !== null) return { low: goal.window[0], high: goal.window[1] };
+  const value = goal.target ?? goal.atLeast;
+  return value === null ? null : { low: value, high: value };
+}
+
+/** The series in the unit a reader sees; every number that a trend chart may draw is a linear value. */
+function scaled(series: Series, factor: number): Series {
+  const block = (of: Series["first"]) => of && { ...of, mean: of.mean * factor };
+  const line = series.trend.sessionLine;
+  return {
+    ...series,
+    sessions: series.sessions.map((session) => ({
+      ...session,
+      mean: session.mean * factor,
+      sd: session.sd === null ? null : session.sd * factor,
+      median: session.median * factor,
+      p90: session.p90 * factor,
+      max: session.max * factor,
+    })),
+    first: block(series.first),
+    last: block(series.last),
+    trend: {
+      ...series.trend,
+      sessionLine: line && {
+        ...line,
+        perWeek: line.perWeek * factor,
+        se: line.se * factor,
+        ci95: [line.ci95[0] * factor, line.ci95[1] * factor],
+        start: line.start * factor,
+        end: line.end * factor,
+      },
+    },
+  };
+}
+
+async function drawWeeks(report: AthleteReport, { words }: Reading): Promise<string> {
+  return drawSvg(
+    weeksChart(
+      "weeks",
+      { weeks: report.work.weeks, period: report.period, away: report.athlete.away },
+      {
+        yTitle: words.text("work.axis"),
+        environment: (id) => plainName(words, "environment", id ?? "none"),
+        others: words.text("environment.others"),
+        unmeasured: words.text("work.logged"),
+        away: words.text("work.away"),
+      },
+      localeOf(words.language),
+    ),
+  );
+}

@@ -1,0 +1,37 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+
+export interface StaticServer {
+  /** `http://127.0.0.1:<port>` */
+  readonly origin: string;
+  close(): Promise<void>;
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  html: "text/html; charset=utf-8",
+  css: "text/css; charset=utf-8",
+  woff2: "font/woff2",
+  txt: "text/plain; charset=utf-8",
+  png: "image/png",
+};
+
+/** Serves finished files from memory, as a plain host would: folders by their index.html, 404.html for what is not there. */
+export async function serveFiles(
+  files: readonly { readonly path: string; readonly body: string | Uint8Array }[],
+): Promise<StaticServer> {
+  const byPath = new Map(files.map((file) => [`/${file.path}`, file.body]));
+  const server = createServer((request, response) => {
+    const asked = new URL(request.url ?? "/", "http://localhost").pathname;
+    const path = asked.endsWith("/") ? `${asked}index.html` : asked;
+    const body = byPath.get(path);
+    const type = TYPES[path.slice(path.lastIndexOf(".") + 1)] ?? "application/octet-stream";
+    response.writeHead(body === undefined ? 404 : 200, { "content-type": body === undefined ? TYPES.html : type });
+    response.end(body ?? byPath.get("/404.html") ?? "");
+  });
+  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
+  const { port } = server.address() as AddressInfo;
+  return {
+    origin: `http://127.0.0.1:${port}`,
+    close: () => new Promise((done, fail) => server.close((error) => (error ? fail(error) : done()))),
+  };
+}

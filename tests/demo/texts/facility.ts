@@ -1,0 +1,64 @@
+export const facility = `---
+name: Sleetholm Hitting Barn
+season:
+  name: Winter season
+  start: 2025-10-06
+  end: 2026-02-22
+  phases:
+    - { id: assess, label: { en: "Look and measure", es: "Mirar y medir" }, from: 2025-10-06, to: 2025-10-26 }
+    - { id: build, label: { en: "Build the swing", es: "Construir el swing" }, from: 2025-10-27, to: 2025-12-14 }
+    - { id: transfer, label: { en: "Take it to pitches", es: "Llevarlo a los lanzamientos" }, from: 2025-12-15, to: 2026-01-25 }
+    - { id: game-speed, label: { en: "Game speed", es: "Ritmo de juego" }, from: 2026-01-26, to: 2026-02-22 }
+  baseline: { from: 2025-10-06, to: 2025-10-26 }
+  final: { from: 2026-02-02, to: 2026-02-22 }
+contact: hello@sleetholm.example
+notice:
+  en: This is a demonstration. The facility, the people, the numbers and the texts are all invented.
+  es: Esto es una demostración. El centro, las personas, los números y los textos son inventados.
+languages: [en]
+units: imperial
+time_zone: America/Chicago
+sites:
+  - { id: barn, altitude_ft: 940, indoor: true, temperature_f: 61 }
+  - { id: shed, altitude_ft: 940, indoor: true, temperature_f: 54 }
+staff:
+  - { id: brandt, name: Ilse Brandtmoor, role: head hitting coach }
+  - { id: oda, name: Odalys Fennimark, role: fastpitch coach }
+  - { id: teo, name: Teodor Wickersley, role: assistant }
+groups:
+  - { id: diamond, members: [corwin-tallowby, thaddeus-marchbane, bastian-oakhollow, rufus-ellingthorpe] }
+  - { id: fastpitch, members: [juniper-brackwell, wrenna-stillbourne, marisol-quintalba] }
+  - { id: grown, members: [desmond-farrowick, anselm-drovik] }
+measures:
+  - { metric: bat_speed, condition: { environment: tee, implement: game }, purpose: training }
+  - { metric: bat_speed, condition: { environment: front-toss, implement: game }, purpose: training }
+  - { metric: bat_speed, condition: { environment: machine, implement: game }, purpose: training }
+  - { metric: exit_velocity, condition: { environment: tee, implement: game }, purpose: training }
+  - { metric: exit_velocity, condition: { environment: machine, implement: game }, purpose: training }
+  - { metric: attack_angle, condition: { environment: machine, implement: game }, purpose: training }
+tests:
+  - id: tee-ten
+    metric: bat_speed
+    condition: { environment: tee, implement: game, purpose: test }
+    swings: 10
+    warm_up: Own warm-up, then five easy swings off the tee
+    rest_s: 60
+    summary: mean
+keep_until: 2027-06-30
+cautions:
+  - en: Pain during or after swings is a reason to stop and to see a licensed health professional. This report does not diagnose.
+    es: El dolor durante los swings o después de ellos es motivo para parar y acudir a un profesional de la salud titulado. Este informe no diagnostica.
+  - en: Swing with a helmet on, with room around you and nobody behind the net. An adult stands at the machine.
+    es: Se batea con casco, con espacio alrededor y sin nadie detrás de la red. Un adulto está junto a la máquina.
+  - en: Children of one age differ in growth. Train to the child's own stage; more swings are not better swings.
+    es: A una misma edad, cada niño crece a su ritmo. Se entrena según la etapa de cada uno; más swings no son mejores swings.
+  - en: Which bats and balls may be used is decided by the league's rules, not by this report.
+    es: Qué bates y pelotas se pueden usar lo decide el reglamento de la liga, no este informe.
+---
+
+Sleetholm Hitting Barn does not exist. It was made up, with everybody in it, to show what a season of measured swings
+looks like when it is written down honestly.
+
+We measure with a sensor on the bat and a radar behind the net, always from the same places. We compare a hitter with
+that hitter's own earlier swings, in the same drill, with the same bat.
+`;

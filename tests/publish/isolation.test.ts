@@ -1,0 +1,53 @@
+import { describe, expect, test } from "vitest";
+import { isolationCheck } from "../../src/publish/isolation.ts";
+
+const ada = { id: "ada-lund", names: ["Ada Lund"], tokens: ["aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"] };
+const sean = { id: "sean-o", names: ["Seán O’Brae"], tokens: ["bbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbb"] };
+const mark = { id: "mark", names: ["Mark"], tokens: [] };
+const names = isolationCheck([ada, sean, mark]);
+const foundIn = (text: string, owner: string | null) =>
+  names(text, owner).map(({ athlete, by }) => `${by} of ${athlete}`);
+
+describe("a page names nobody but its own athlete", () => {
+  test("and may name its own in every way", () => {
+    expect(foundIn("<p>Ada Lund, ada-lund, /r/aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa/</p>", "ada-lund")).toEqual([]);
+  });
+
+  test.each([
+    ["her full name", "<p>She hit with Ada Lund.</p>", "name of ada-lund"],
+    ["it in other capitals", "<p>ADA LUND</p>", "name of ada-lund"],
+    ["it over a line break", "<p>Ada\n  Lund</p>", "name of ada-lund"],
+    ["it broken by tags", "<p>Ada <em>Lu</em>nd</p>", "name of ada-lund"],
+    ["it in an attribute", '<img alt="Ada Lund at the tee">', "name of ada-lund"],
+    ["it with references", "<p>Ada&#32;Lund</p>", "name of ada-lund"],
+    ["her id", "<p>with ada-lund</p>", "id of ada-lund"],
+    ["her token", '<a href="../aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa/">', "token of ada-lund"],
+  ])("and is caught naming another by %s", (_, text, found) => {
+    expect(foundIn(text, "sean-o")).toEqual([found]);
+    expect(foundIn(text, null)).toEqual([found]);
+  });
+
+  test("whichever apostrophe and whichever way of writing the accent", () => {
+    expect(foundIn("<p>Sea\u0301n O&#39;Brae</p>", "ada-lund")).toEqual(["name of sean-o"]);
+  });
+
+  test("and parts of words are no names", () => {
+    expect(foundIn("<p>Granada Lundberg, ada-lundberg, x-ada-lund</p>", "sean-o")).toEqual([]);
+  });
+
+  test("and an id that is a plain word is none, but counts in an address", () => {
+    expect(foundIn("<p>The mark is 66 mph.</p>", "ada-lund")).toEqual([]);
+    expect(foundIn('<img src="content/athletes/mark/notes/stance.png">', "ada-lund")).toEqual(["id of mark"]);
+  });
+
+  test("and two athletes of one name do not shut each other out", () => {
+    const twins = isolationCheck([ada, { id: "ada-lund-2", names: ["Ada Lund"], tokens: [] }]);
+    expect(twins("<p>Ada Lund</p>", "ada-lund-2")).toEqual([]);
+  });
+
+  test("and signs in names are read as signs", () => {
+    const check = isolationCheck([{ id: "x", names: ["A. (Tony) B+"], tokens: [] }]);
+    expect(check("<p>with A. (Tony) B+ today</p>", null)).toHaveLength(1);
+    expect(check("<p>AA (Tony) BB</p>", null)).toEqual([]);
+  });
+});

@@ -1,0 +1,550 @@
+import { AthleteReport } from "../../src/report/schema.ts";
+
+/*
+ * Season reports of invented hitters, typed by hand. Their figures only have to hang together well enough to be shown; whether they are
+ * right is tested where they are computed.
+ */
+type Report = ReturnType<typeof AthleteReport.parse>;
+type Series = Report["series"][number];
+type Session = Series["sessions"][number];
+type Condition = Series["condition"];
+
+const addDays = (start: string, days: number): string =>
+  new Date(Date.parse(`${start}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+
+/** A repeatable wobble between −1 and 1. */
+const wobble = (index: number): number => Math.sin(index * 12.9898 + 4.1414);
+
+interface Course {
+  readonly metric: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly better: Series["better"];
+  readonly from: number;
+  readonly to: number;
+  readonly scatter: number;
+  readonly days: number;
+  readonly condition: Condition;
+  readonly measure: number | null;
+  readonly pooled?: boolean;
+  readonly of?: Series["of"];
+  readonly breaks?: Series["breaks"];
+}
+
+const START = "2025-10-06";
+const round = (value: number, decimals = 4): number => Number(value.toFixed(decimals));
+
+function sessionsOf(course: Course): Session[] {
+  return Array.from({ length: course.days }, (_, index) => {
+    const share = course.days === 1 ? 0 : index / (course.days - 1);
+    const mean = round(course.from + (course.to - course.from) * share + wobble(index) * course.scatter);
+    const { scatter } = course;
+    return {
+      date: addDays(START, Math.round(share * 130)),
+      session: null,
+      n: 12 + (index % 5) * 3,
+      mean,
+      sd: round(scatter * 1.6),
+      median: round(mean + scatter * 0.1),
+      p90: round(mean + scatter * 1.9),
+      max: round(mean + scatter * 2.6),
+    };
+  });
+}
+
+function blockOf(sessions: readonly Session[]): Series["first"] {
+  const first = sessions[0];
+  const last = sessions.at(-1);
+  if (!first || !last) return null;
+  const n = sessions.reduce((total, session) => total + session.n, 0);
+  const mean = sessions.reduce((total, session) => total + session.mean, 0) / sessions.length;
+  return { from: first.date, to: last.date, sessions: sessions.length, n, mean: round(mean) };
+}
+
+export function series(course: Course): Series {
+  const sessions = sessionsOf(course);
+  const enough = course.days >= 6 && (course.breaks ?? []).length === 0;
+  const third = Math.floor(course.days / 3);
+  const gain = course.to - course.from;
+  const half = course.scatter * 1.4;
+  const perWeek = round(gain / 18.6);
+  return {
+    metric: course.metric,
+    unit: course.unit,
+    better: course.better,
+    decimals: course.decimals,
+    measure: course.measure,
+    pooled: course.pooled ?? false,
+    parts: course.pooled ? 3 : 1,
+    condition: course.condition,
+    of: course.of ?? null,
+    sessions,
+    first: enough ? blockOf(sessions.slice(0, third)) : null,
+    last: enough ? blockOf(sessions.slice(-third)) : null,
+    n: sessions.reduce((total, session) => total + session.n, 0),
+    spanDays: 130,
+    breaks: course.breaks ?? [],
+    stretches:
+      course.breaks === undefined
+        ? [blockOf(sessions)!]
+        : [blockOf(sessions.slice(0, third))!, blockOf(sessions.slice(third))!],
+    change: enough
+      ? {
+          estimate: round(gain),
+          ci95: [round(gain - half), round(gain + half)],
+          ci90: [round(gain - half * 0.8), round(gain + half * 0.8)],
+          df: course.days - 2,
+          method: "session-line",
+          smallestWorthwhile: null,
+          verdict: null,
+        }
+      : null,
+    trend: {
+      sessionLine: enough
+        ? {
+            perWeek,
+            se: 0.05,
+            df: course.days - 2,
+            ci95: [round(perWeek - 0.1), round(perWeek + 0.1)],
+            lag1: 0.1,
+            inflation: 1.1,
+            start: course.from,
+            end: course.to,
+          }
+        : null,
+      mixed: null,
+      theilSen: enough ? { perWeek: round(perWeek * 0.96), ci95: [round(perWeek - 0.12), null] } : null,
+      ols: enough ? { perWeek, ci95: [round(perWeek - 0.1), round(perWeek + 0.1)] } : null,
+      mannKendall: enough ? { s: 61, varS: 817, z: 2.1, p: 0.0357 } : null,
+    },
+    peers: null,
+  };
+}
+
+const machine: Condition = { environment: "machine", implement: "oak-33" };
+const LONG_NOTE = `She kept the **front shoulder** closed for longer. Still to do:
+
+- let the *low* pitch travel
+- finish the round as it began
+
+The drill is written up [here](https://example.org/drill) and not [here](javascript:alert(1)).`;
+
+/** A full season of an adult: every section has something to show. */
+export const full: Report = AthleteReport.parse({
+  schema: 1,
+  edition: null,
+  asOf: "2026-02-20",
+  facility: {
+    name: "Hollow Creek Cages",
+    season: "Winter 2025–26",
+    contact: "desk@hollow-creek.example",
+    notice: "Everything here is invented: people, places and numbers.",
+    units: "imperial",
+    cautions: ["Ice on the steps: use the rail."],
+  },
+  athlete: {
+    id: "ottilie-fernmoor",
+    displayName: "Ottilie Fernmoor",
+    language: "en",
+    sport: "softball",
+    level: "college",
+    sex: "female",
+    bats: "switch",
+    throws: "right",
+    positions: ["outfield", "pinch-runner"],
+    age: 20,
+    minor: false,
+    heights: [
+      { date: "2025-10-06", in: 66.5 },
+      { date: "2026-02-16", in: 66.5 },
+    ],
+    masses: [{ date: "2025-10-06", lb: 148 }],
+    gameBats: [{ id: "oak-33", label: "Oak 33", lengthIn: 33, weightOz: 23.5, from: "2025-10-06" }],
+    away: [
+      { from: "2025-12-20", to: "2026-01-05", say: "family travel" },
+      { from: "2026-01-20", to: "2026-01-22", say: null },
+    ],
+  },
+  period: { start: START, end: "2026-02-20" },
+  publication: {
+    family: { publish: true, as: "self", agreedOn: "2025-10-01", covers: null },
+    club: { publish: true, as: "self", agreedOn: "2025-10-01", covers: ["numbers"] },
+  },
+  ledger: {
+    read: 1320,
+    counted: 1255,
+    notCounted: { "under-mark": 32, take: 21 },
+    setAside: { duplicate: 8, "out-of-range": 4 },
+  },
+  measures: 5,
+  series: [
+    series({
+      metric: "exit_velocity",
+      unit: "mph",
+      decimals: 1,
+      better: "higher",
+      from: 64.2,
+      to: 66.1,
+      scatter: 1.9,
+      days: 16,
+      condition: { environment: "front-toss" },
+      measure: null,
+      of: { swings: 300, hit: 260, foul: 20, miss: 12, notKnown: 8 },
+    }),
+    series({
+      metric: "bat_speed",
+      unit: "mph",
+      decimals: 1,
+      better: "higher",
+      from: 58.2,
+      to: 61.1,
+      scatter: 0.9,
+      days: 21,
+      condition: machine,
+      measure: 0,
+    }),
+    series({
+      metric: "exit_velocity",
+      unit: "mph",
+      decimals: 1,
+      better: "higher",
+      from: 66.3,
+      to: 67.0,
+      scatter: 1.7,
+      days: 20,
+      condition: { ...machine, ball: "hide-12", pitchSpeed: [55, 60], pitchSpeedAt: "set" },
+      measure: 1,
+      of: { swings: 420, hit: 361, foul: 31, miss: 28, notKnown: 0 },
+    }),
+    series({
+      metric: "attack_angle",
+      unit: "deg",
+      decimals: 1,
+      better: "window",
+      from: 3.4,
+      to: 7.9,
+      scatter: 1.5,
+      days: 19,
+      condition: { environment: "machine", side: "left" },
+      measure: 2,
+      pooled: true,
+    }),
+    series({
+      metric: "attack_angle",
+      unit: "deg",
+      decimals: 1,
+      better: "window",
+      from: -1.6,
+      to: 1.2,
+      scatter: 1.5,
+      days: 4,
+      condition: { environment: "machine", side: "right" },
+      measure: 2,
+    }),
+    series({
+      metric: "swing_time",
+      unit: "s",
+      decimals: 3,
+      better: "lower",
+      from: 0.171,
+      to: 0.158,
+      scatter: 0.003,
+      days: 18,
+      condition: machine,
+      measure: 3,
+      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2" }],
+    }),
+    series({
+      metric: "hand_tempo",
+      unit: "g",
+      decimals: 2,
+      better: "higher",
+      from: 12.1,
+      to: 12.4,
+      scatter: 0.3,
+      days: 1,
+      condition: {},
+      measure: 4,
+    }),
+  ],
+  goals: [
+    goal({
+      metric: "bat_speed",
+      kind: "target",
+      target: 62,
+      condition: machine,
+      baseline: 58.4,
+      current: 60.9,
+      progress: 0.694,
+    }),
+    goal({
+      metric: "attack_angle",
+      unit: "deg",
+      kind: "window",
+      better: "window",
+      window: [4, 11],
+      share: 0.6,
+      condition: { environment: "machine", side: "left" },
+      baseline: 0.31,
+      current: 0.66,
+      progress: 1.207,
+      why: "So that the *low* pitch can be lifted <b>too</b>.",
+    }),
+    goal({
+      metric: "exit_velocity",
+      kind: "at-least",
+      atLeast: 70,
+      share: 0.5,
+      condition: {},
+      baseline: 0.2,
+      current: 0.18,
+      progress: -0.067,
+    }),
+    goal({
+      metric: "swing_time",
+      unit: "s",
+      decimals: 3,
+      kind: "target",
+      target: 0.15,
+      condition: machine,
+      better: "lower",
+    }),
+  ],
+  work: {
+    weeks: Array.from({ length: 20 }, (_, index) => ({
+      start: addDays(START, index * 7),
+      days: index === 11 ? 0 : 1 + (index % 3),
+      swings: index === 11 ? 0 : 40 + (index % 4) * 15,
+      byEnvironment:
+        index === 11
+          ? []
+          : [
+              { environment: "machine", swings: 30 },
+              { environment: "tee", swings: 10 + (index % 4) * 15 },
+            ],
+      loggedUnmeasured: index % 6 === 0 ? 24 : 0,
+    })),
+    days: 41,
+    swings: 1290,
+    loggedUnmeasured: 96,
+    busiestWeek: 85,
+  },
+  measuring: {
+    devices: [
+      {
+        id: "knob-1",
+        kind: "bat-sensor",
+        measures: "speed",
+        pointOnBat: "sweet-spot",
+        from: START,
+        to: "2025-11-30",
+        swings: 400,
+      },
+      {
+        id: "knob-2",
+        kind: "bat-sensor",
+        measures: "speed",
+        pointOnBat: "6 in from the tip",
+        from: "2025-12-01",
+        to: null,
+        swings: 700,
+      },
+      { id: "screen-a", kind: "optical", measures: "flight", pointOnBat: null, from: null, to: null, swings: 800 },
+    ],
+    bats: [{ id: "oak-33", label: "Oak 33", lengthIn: 33, weightOz: 23.5, from: null, role: "game", swings: 1200 }],
+    balls: [{ id: "hide-12", label: "Hide ball, 12 in", kind: "softball", swings: 900 }],
+    pitchSpeeds: [{ environment: "machine", pitchSpeed: [55, 60], at: "set", distanceFt: 40, swings: 420 }],
+    places: [{ place: "facility", swings: 1255 }],
+  },
+  assessment: {
+    date: START,
+    by: "Bram Ackerley",
+    body: "Strong from the ground up; the barrel came in *flat*.",
+    priorities: [
+      { id: "plane", text: "Meet the pitch on its plane" },
+      { id: "tempo", text: "Start a little sooner" },
+    ],
+  },
+  notes: [
+    note({ date: "2025-11-03", kind: "observation", about: ["attack_angle", "plane"], body: LONG_NOTE }),
+    note({
+      date: "2025-12-15",
+      kind: "plan-change",
+      about: ["tee-high"],
+      body: "### Heavier bat\n\nTwo rounds a week.",
+    }),
+    note({
+      date: "2026-01-12",
+      kind: "milestone",
+      body: "Back from travel. ![The new tee](tee.png)",
+      images: { "tee.png": "content/athletes/ottilie-fernmoor/notes/tee.png" },
+    }),
+    note({
+      date: "2026-02-01",
+      kind: "words",
+      author: "Ottilie",
+      role: null,
+      body: "It feels *slower* and goes further. 7 out of 10.",
+    }),
+    note({ date: "2025-10-20", kind: "observation", readers: ["club"], body: "Only for a club." }),
+  ],
+  closings: [
+    {
+      language: null,
+      date: "2026-02-20",
+      by: "Bram Ackerley",
+      role: "hitting coach",
+      readers: ["family"],
+      body: "You came in with 58 and leave with more. Keep the rounds short.",
+    },
+    {
+      language: "es",
+      date: "2026-02-20",
+      by: "Bram Ackerley",
+      role: "hitting coach",
+      readers: ["family"],
+      body: "Hasta pronto.",
+    },
+  ],
+  program: {
+    date: "2026-02-20",
+    by: "Bram Ackerley",
+    body: "Three days a week until the first game.",
+    items: [
+      {
+        drill: "tee-low",
+        label: { en: "Low tee", es: "Tee bajo" },
+        purpose: "Lift the low pitch",
+        implement: "oak-33",
+        sets: 3,
+        reps: 8,
+        restS: 60,
+        cue: "Chest over the plate",
+        caution: null,
+        daysPerWeek: 3,
+        where: "home",
+      },
+      {
+        drill: "heavy",
+        label: "Heavy bat, dry",
+        purpose: "Strength in the turn",
+        implement: "overload",
+        sets: 2,
+        reps: 6,
+        restS: null,
+        cue: null,
+        caution: "Stop when the speed drops.",
+        daysPerWeek: 1,
+        where: "supervised",
+      },
+    ],
+  },
+} satisfies Record<keyof Report, unknown>);
+
+/** A child with three training days: little to say, and most sections have nothing. */
+export const sparse: Report = AthleteReport.parse({
+  ...full,
+  athlete: {
+    ...full.athlete,
+    id: "pip-larkwell",
+    displayName: "Pip L.",
+    language: "fr",
+    sport: "baseball",
+    level: null,
+    bats: "left",
+    throws: null,
+    positions: [],
+    age: 11,
+    minor: true,
+    heights: [{ date: START, in: 57.25 }],
+    masses: [{ date: START, lb: 84 }],
+    gameBats: [],
+    away: [],
+  },
+  publication: {
+    family: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
+    club: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
+  },
+  ledger: { read: 44, counted: 44, notCounted: {}, setAside: {} },
+  series: [
+    series({
+      metric: "bat_speed",
+      unit: "mph",
+      decimals: 1,
+      better: "higher",
+      from: 41,
+      to: 42,
+      scatter: 1.2,
+      days: 3,
+      condition: { environment: "tee", implement: "game" },
+      measure: 0,
+    }),
+  ],
+  goals: [],
+  work: { weeks: [], days: 3, swings: 44, loggedUnmeasured: 0, busiestWeek: 18 },
+  measuring: { devices: [], bats: [], balls: [], pitchSpeeds: [], places: [] },
+  assessment: null,
+  notes: [],
+  closings: [],
+  program: null,
+});
+
+/** The same season at a facility that shows metric units. */
+export const metric: Report = AthleteReport.parse({
+  ...full,
+  facility: { ...full.facility, units: "metric", notice: null, contact: null, cautions: [] },
+  athlete: { ...full.athlete, id: "metric-hitter" },
+});
+
+/** Nothing was measured at all. */
+export const empty: Report = AthleteReport.parse({
+  ...sparse,
+  athlete: { ...sparse.athlete, id: "no-swings", heights: [], masses: [], age: null },
+  ledger: { read: 0, counted: 0, notCounted: {}, setAside: {} },
+  series: [],
+  work: { weeks: [], days: 0, swings: 0, loggedUnmeasured: 0, busiestWeek: 0 },
+});
+
+type Goal = Report["goals"][number];
+type Note = Report["notes"][number];
+
+function goal(part: Partial<Goal>): Goal {
+  return {
+    metric: "bat_speed",
+    unit: "mph",
+    decimals: 1,
+    better: "higher",
+    condition: {},
+    kind: "target",
+    target: null,
+    window: null,
+    atLeast: null,
+    share: null,
+    by: "2026-02-20",
+    set: START,
+    why: null,
+    baseline: null,
+    current: null,
+    progress: null,
+    ci95: null,
+    status: null,
+    probabilityByDate: null,
+    baselineN: { sessions: 6, n: 96 },
+    currentN: { sessions: 6, n: 104 },
+    ...part,
+  };
+}
+
+function note(part: Partial<Note>): Note {
+  return {
+    date: START,
+    author: "Bram Ackerley",
+    role: "hitting coach",
+    kind: "observation",
+    about: [],
+    readers: ["family"],
+    body: "",
+    images: {},
+    ...part,
+  };
+}
