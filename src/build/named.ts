@@ -16,15 +16,31 @@ export function identities({ athletes, leftOut }: Pick<Season, "athletes" | "lef
 
 type Check = (text: string, owner: string | null) => Named[];
 
+/** Every text in a piece of plain JSON, names of keys included, one below the other. */
+function wordsOf(value: unknown): string {
+  if (typeof value === "string") return value;
+  if (Array.isArray(value)) return value.map(wordsOf).join("\n|\n");
+  if (typeof value !== "object" || value === null) return "";
+  return Object.entries(value)
+    .map(([key, inner]) => `${key}\n${wordsOf(inner)}`)
+    .join("\n|\n");
+}
+
+/** Looks twice: as it is written, and without the signs of Markdown that may stand inside a name. */
+function namedIn(value: unknown, owner: string, names: Check): Named | undefined {
+  const words = wordsOf(value);
+  return names(`${words}\n\n${words.replace(/[*_`~\\]/g, "")}`, owner)[0];
+}
+
 /** Where the trainer wrote the name: the first line of the athlete's own pages that holds it, else the folder. */
 function placeOf(athlete: AthleteSeason, names: Check): Place {
   const pages = [...athlete.notes, ...athlete.closings, athlete.assessment, athlete.plan].filter(
     (page) => page !== null,
   );
   for (const { file, front, body, bodyLine } of pages) {
-    const line = body.split("\n").findIndex((text) => names(text, athlete.id).length > 0);
+    const line = body.split("\n").findIndex((text) => namedIn(text, athlete.id, names));
     if (line >= 0) return { file, line: bodyLine + line, column: null };
-    if (names(`${JSON.stringify(front)} ${body}`, athlete.id).length > 0) return { file, line: null, column: null };
+    if (namedIn([front, body], athlete.id, names)) return { file, line: null, column: null };
   }
   return { file: `content/athletes/${athlete.id}/profile.md`, line: null, column: null };
 }
@@ -47,7 +63,7 @@ export function withheldFrom(
       withheld[reader] = agreed.why;
       continue;
     }
-    const [named] = names(JSON.stringify(forReader(report, reader)), athlete.id);
+    const named = namedIn(forReader(report, reader), athlete.id, names);
     if (!named) continue;
     withheld[reader] = NAMES_ANOTHER;
     problems.push({

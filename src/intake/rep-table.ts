@@ -30,36 +30,59 @@ export function repTables(
 }
 
 function repTable(parts: readonly Part[], fields: SwingFields): RepTable {
-  const each = <T>(of: (table: SwingTable, row: number) => T): T[] =>
-    parts.flatMap(({ table, rows }) => rows.map((row) => of(table, row)));
-  const day = each((table, row) => table.day[row] ?? Number.NaN);
   const numbers: Record<string, (number | null)[]> = {};
   const words: Record<string, (string | null)[]> = {};
   for (const { field } of fields.columns) {
-    if (parts.some(({ table }) => table.numbers.has(field)))
-      numbers[field] = parts.flatMap((part) => numbersOf(part, field));
-    if (parts.some(({ table }) => table.words.has(field))) words[field] = parts.flatMap((part) => wordsOf(part, field));
+    if (parts.some(({ table }) => table.numbers.has(field))) numbers[field] = column(parts, numberAt(field));
+    if (parts.some(({ table }) => table.words.has(field))) words[field] = column(parts, wordAt(field));
   }
+  const day = column(
+    parts,
+    ({ day: days }) =>
+      (row) =>
+        days[row] ?? Number.NaN,
+  );
+  const names = new Map([...new Set(day)].map((ms) => [ms, isoDay(ms)]));
   return {
     n: day.length,
-    date: day.map(isoDay),
+    date: day.map((ms) => names.get(ms) ?? isoDay(ms)),
     day,
-    file: each((table) => table.file),
-    line: each((table, row) => table.lines[row] ?? 0),
+    file: column(
+      parts,
+      ({ file }) =>
+        () =>
+          file,
+    ),
+    line: column(
+      parts,
+      ({ lines }) =>
+        (row) =>
+          lines[row] ?? 0,
+    ),
     numbers,
     words,
   };
 }
 
-function numbersOf({ table, rows }: Part, field: string): (number | null)[] {
-  const values = table.numbers.get(field);
-  return rows.map((row) => {
-    const value = values?.[row] ?? Number.NaN;
-    return Number.isNaN(value) ? null : value;
-  });
+/** One column over all parts. Filled by hand: flattening an array per row took longer than reading the file. */
+function column<T>(parts: readonly Part[], of: (table: SwingTable) => (row: number) => T): T[] {
+  const values: T[] = [];
+  for (const { table, rows } of parts) {
+    const at = of(table);
+    for (const row of rows) values.push(at(row));
+  }
+  return values;
 }
 
-function wordsOf({ table, rows }: Part, field: string): (string | null)[] {
+const numberAt = (field: string) => (table: SwingTable) => {
+  const values = table.numbers.get(field);
+  return (row: number): number | null => {
+    const value = values?.[row] ?? Number.NaN;
+    return Number.isNaN(value) ? null : value;
+  };
+};
+
+const wordAt = (field: string) => (table: SwingTable) => {
   const values = table.words.get(field);
-  return rows.map((row) => values?.[row] ?? null);
-}
+  return (row: number): string | null => values?.[row] ?? null;
+};

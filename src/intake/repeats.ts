@@ -28,7 +28,7 @@ interface DayGroup {
 export function repeats(tables: readonly SwingTable[]): Repeat[] {
   const hashes = tables.map(rowHashes);
   const often = hashesSeenTwice(tables, hashes);
-  const earlier = new Map<string, DayGroup[]>();
+  const earlier = new Map<number, DayGroup[]>();
   return tables.flatMap((table, index) => {
     const found: Repeat[] = [];
     const groups = dayGroups(table, index, hashes[index] ?? new Int32Array(0), often, found);
@@ -55,7 +55,13 @@ function hashesSeenTwice(tables: readonly SwingTable[], hashes: readonly Int32Ar
   return twice;
 }
 
-const dayOf = (table: SwingTable, row: number): string => `${table.athlete[row]} ${table.day[row]}`;
+const MS_PER_DAY = 86_400_000;
+/** More days than four-digit years have, so that no athlete's days reach into another's. */
+const DAYS = 10_000_000;
+
+/** One number per athlete and day. */
+const dayOf = (table: SwingTable, row: number): number =>
+  ((table.athlete[row] ?? 0) + 0.5) * DAYS + (table.day[row] ?? 0) / MS_PER_DAY;
 
 /** Groups a file's rows by athlete and day; repeats inside the file go to `found` and count no further. */
 function dayGroups(
@@ -64,9 +70,9 @@ function dayGroups(
   hashes: Int32Array,
   often: ReadonlySet<number>,
   found: Repeat[],
-): Map<string, DayGroup> {
+): Map<number, DayGroup> {
   const tells = tellers(table, hashes);
-  const groups = new Map<string, DayGroup>();
+  const groups = new Map<number, DayGroup>();
   for (let row = 0; row < table.n; row++) {
     if (table.kept[row] !== 1) continue;
     const day = dayOf(table, row);
@@ -107,7 +113,7 @@ function tellers(
   const rounds = table.numbers.get("round");
   const blocks = table.words.get("block");
   const timed = times?.some((time) => time !== null && /:\d\d:(?!00(?:\.0+)?$)/.test(time)) ?? false;
-  const shared = reps === undefined ? new Set<string>() : sharedReps(table, reps, hashes);
+  const shared = reps === undefined ? new Set<number>() : sharedReps(table, reps, hashes);
   const hasRep = (row: number): boolean => reps !== undefined && !Number.isNaN(reps[row]);
   const anywhere = (row: number): boolean => {
     if (timed && /:\d\d:\d\d/.test(times?.[row] ?? "")) return true;
@@ -118,16 +124,17 @@ function tellers(
 }
 
 /** Athlete's days on which two different rows of the file have the same rep number. */
-function sharedReps(table: SwingTable, reps: Float64Array, hashes: Int32Array): Set<string> {
-  const first = new Map<string, number>();
-  const shared = new Set<string>();
+function sharedReps(table: SwingTable, reps: Float64Array, hashes: Int32Array): Set<number> {
+  const first = new Map<number, Map<number, number>>();
+  const shared = new Set<number>();
   for (let row = 0; row < table.n; row++) {
     if (table.kept[row] !== 1 || Number.isNaN(reps[row])) continue;
     const day = dayOf(table, row);
-    const key = `${day} ${reps[row]}`;
     const hash = hashes[row] ?? 0;
-    const other = first.get(key);
-    if (other === undefined) first.set(key, hash);
+    const rep = reps[row] ?? Number.NaN;
+    const ofDay = first.get(day) ?? new Map<number, number>();
+    const other = ofDay.get(rep);
+    if (other === undefined) first.set(day, ofDay.set(rep, hash));
     else if (other !== hash) shared.add(day);
   }
   return shared;

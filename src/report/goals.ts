@@ -28,6 +28,22 @@ function sessionFigure(aim: Aim, values: readonly number[], center: number): num
   return inside.length / values.length;
 }
 
+/**
+ * Part of the way from start to goal: 0 at the start, 1 at the goal, below 0 for a step back. Null when start or end is not
+ * known, and when the start already was at the goal or past it: there was no way to go.
+ */
+function progressOf(
+  baseline: number | null,
+  current: number | null,
+  wanted: number | null,
+  better: GoalReport["better"],
+): number | null {
+  if (baseline === null || current === null || wanted === null) return null;
+  const toGo = wanted - baseline;
+  const thereAlready = better === "higher" ? toGo <= 0 : better === "lower" ? toGo >= 0 : toGo === 0;
+  return thereAlready ? null : (current - baseline) / toGo;
+}
+
 const noBlock = { sessions: 0, n: 0 };
 
 function goalIn(goal: Goal, found: Match, { season, setUps }: SeriesContext): GoalReport {
@@ -46,7 +62,6 @@ function goalIn(goal: Goal, found: Match, { season, setUps }: SeriesContext): Go
   const baseline = over(blocks?.first);
   const current = over(blocks?.last);
   const wanted = aim.target ?? aim.share;
-  const apart = baseline === null || wanted === null ? 0 : wanted - baseline;
   return {
     metric: metric.id,
     unit: metric.unit,
@@ -59,7 +74,7 @@ function goalIn(goal: Goal, found: Match, { season, setUps }: SeriesContext): Go
     why: goal.why ?? null,
     baseline,
     current,
-    progress: apart === 0 || current === null || baseline === null ? null : (current - baseline) / apart,
+    progress: progressOf(baseline, current, wanted, aim.kind === "target" ? metric.better : "higher"),
     ci95: null,
     status: null,
     probabilityByDate: null,

@@ -143,7 +143,7 @@ export const GoalReport = z.strictObject({
   /** Mean of the first block (target goals) or share in it (the others). */
   baseline: NumOrNull,
   current: NumOrNull,
-  /** Part of the way from baseline to goal; may be below 0 or above 1. */
+  /** Part of the way from baseline to goal; may be below 0 or above 1. Null too when the baseline was at the goal already. */
   progress: NumOrNull,
   ci95: z.null(),
   status: z.enum(GOAL_STATUSES).nullable(),

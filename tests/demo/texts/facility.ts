@@ -46,14 +46,10 @@ tests:
     summary: mean
 keep_until: 2027-06-30
 cautions:
-  - en: Pain during or after swings is a reason to stop and to see a licensed health professional. This report does not diagnose.
-    es: El dolor durante los swings o después de ellos es motivo para parar y acudir a un profesional de la salud titulado. Este informe no diagnostica.
-  - en: Swing with a helmet on, with room around you and nobody behind the net. An adult stands at the machine.
-    es: Se batea con casco, con espacio alrededor y sin nadie detrás de la red. Un adulto está junto a la máquina.
-  - en: Children of one age differ in growth. Train to the child's own stage; more swings are not better swings.
-    es: A una misma edad, cada niño crece a su ritmo. Se entrena según la etapa de cada uno; más swings no son mejores swings.
   - en: Which bats and balls may be used is decided by the league's rules, not by this report.
     es: Qué bates y pelotas se pueden usar lo decide el reglamento de la liga, no este informe.
+  - en: The heavy and the long bat stay in the barn. They are swung only when rested, and only with one of us beside you.
+    es: El bate pesado y el largo se quedan en el granero. Solo se usan con descanso y con uno de nosotros al lado.
 ---
 
 Sleetholm Hitting Barn does not exist. It was made up, with everybody in it, to show what a season of measured swings

@@ -1,0 +1,122 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { SPOKEN_CODES, sayProblem, WITHHELD } from "../../src/cli/messages.ts";
+import { problemCounts, problemLine, problemLines } from "../../src/cli/problems.ts";
+import { SET_ASIDE_REASONS } from "../../src/schema/reasons.ts";
+import type { Problem } from "../../src/schema/season.ts";
+
+const SOURCE = join(import.meta.dirname, "..", "..", "src");
+
+/** Codes as they stand in the source of the stages that find problems. */
+function codesIn(folder: string): string[] {
+  const files = readdirSync(join(SOURCE, folder)).filter((name) => name.endsWith(".ts"));
+  return files.flatMap((name) => {
+    const text = readFileSync(join(SOURCE, folder, name), "utf8");
+    const calls = text.matchAll(/\b(?:fault|rowFault|remark)\(\s*"([a-z0-9-]+)"|\bcode: "([a-z0-9-]+)"/g);
+    return [...calls].map((match) => match[1] ?? match[2] ?? "");
+  });
+}
+
+describe("every problem has words", () => {
+  const codes = [...new Set([...codesIn("intake"), ...SET_ASIDE_REASONS, "names-other-athlete"])].sort();
+
+  test("and the list of codes was really read", () => {
+    expect(codes.length).toBeGreaterThan(35);
+  });
+
+  test.each(codes)("%s", (code) => {
+    expect(SPOKEN_CODES).toContain(code);
+    const { problem, remedy } = sayProblem({ code, args: {} });
+    expect(problem).not.toBe("");
+    expect(remedy).not.toBe("");
+  });
+
+  test("and a code nobody has thought of is still shown with what it carries", () => {
+    expect(sayProblem({ code: "new-trouble", args: { key: "goals", found: "" } })).toEqual({
+      problem: 'new trouble, key "goals", found nothing',
+      remedy: "look at this place in the file",
+    });
+    expect(sayProblem({ code: "constructor", args: {} }).problem).toBe("constructor");
+  });
+
+  test("and no wording shows a hole where an argument was left out", () => {
+    const args = {
+      key: "goals[1].by",
+      in: "profile.md",
+      found: "x",
+      expected: "a day",
+      suggestion: "born",
+      list: "staff",
+      field: "bat_speed_mph",
+      value: "61,5",
+      lo: 15,
+      hi: 110,
+      unit: "mph",
+      fields: 3,
+      column: "a",
+      other: "b",
+      delimiter: ";",
+      rows: 2,
+      athlete: "ada-lund",
+      athletes: "ada-lund, ben-ridge",
+      name: "Ada",
+      folder: "Ada L",
+      file: "profile.md",
+      detail: "line 3",
+      what: "gates",
+      reader: "family",
+      words: "Ada Lund",
+    };
+    for (const code of codes) {
+      const { problem, remedy } = sayProblem({ code, args });
+      expect(`${problem} ${remedy}`, code).not.toMatch(/undefined|null|NaN|\[object/);
+    }
+  });
+});
+
+test("every reason for not publishing has words", () => {
+  const text = readFileSync(join(SOURCE, "report", "schema.ts"), "utf8");
+  const [, list = ""] = /why: z\.enum\(\[([^\]]+)\]/.exec(text) ?? [];
+  const reasons = [...list.matchAll(/"([^"]+)"/g)].map(([, reason]) => reason);
+  expect(reasons.length).toBeGreaterThan(3);
+  for (const reason of [...reasons, "link-ended", "names-other-athlete"])
+    expect(WITHHELD).toHaveProperty([reason ?? ""]);
+});
+
+const problem = (over: Partial<Problem> & { at: Problem["at"] }): Problem => ({
+  code: "unreadable-number",
+  level: "row",
+  args: { field: "bat_speed_mph", value: "61,5", suggestion: "61.5" },
+  athlete: null,
+  ...over,
+});
+
+describe("a printed problem", () => {
+  test("says where, what and what to do", () => {
+    expect(problemLine(problem({ at: { file: "data/swings/autumn.csv", line: 14, column: 9 } }))).toBe(
+      'data/swings/autumn.csv:14:9  bat_speed_mph is "61,5", not a number  — write 61.5',
+    );
+  });
+
+  test("of a misspelt key suggests the right one", () => {
+    const args = { key: "borm", in: "profile.md", suggestion: "born" };
+    expect(sayProblem({ code: "unknown-key", args })).toEqual({
+      problem: 'profile.md has no key "borm"',
+      remedy: "did you mean born?",
+    });
+  });
+
+  test("stands with the others of its file, in the order of lines", () => {
+    const at = (file: string, line: number | null) => problem({ at: { file, line, column: null } });
+    const lines = problemLines([at("b.csv", 10), at("a.csv", 9), at("b.csv", null), at("b.csv", 2)]);
+    expect(lines.map((line) => line.split("  ")[0])).toEqual(["a.csv:9", "", "b.csv", "b.csv:2", "b.csv:10"]);
+  });
+
+  test("is counted by its kind", () => {
+    const at = { file: "a.csv", line: 1, column: null };
+    expect(problemCounts([problem({ at }), problem({ at, level: "error" }), problem({ at, level: "error" })])).toBe(
+      "2 errors, 1 row set aside, no notes",
+    );
+  });
+});
