@@ -17,7 +17,7 @@ export interface Names {
 }
 
 /** Upper case first, so that ß and SS, or the two small sigmas, meet (the folding of Unicode's CaseFolding in all that names need). */
-const folded = (text: string): string => text.trim().normalize("NFC").toUpperCase().toLowerCase().normalize("NFC");
+const folded = (text: string): string => text.trim().toUpperCase().toLowerCase().normalize("NFC");
 
 /** Names as the profile's front matter gives them, even when the profile as a whole cannot be used. */
 function written(folder: AthleteFolder): { readonly name: string; readonly path: readonly (string | number)[] }[] {

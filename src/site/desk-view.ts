@@ -39,7 +39,12 @@ export interface Balance {
 }
 
 /** What the desk shows; figures on it are read from here. */
-export interface DeskView extends Omit<DeskInput, "ledger" | "rows"> {
+export interface DeskView extends Omit<DeskInput, "ledger" | "rows" | "problems"> {
+  /** What asks something of the trainer: errors first, then notes. */
+  readonly problems: DeskInput["problems"];
+  /** Rows that were set aside, in the order of the files. */
+  readonly rowProblems: DeskInput["problems"];
+  readonly rowProblemCount: number;
   readonly total: Balance;
   readonly files: readonly (Balance & { readonly file: string })[];
   readonly balances: readonly Balance[];
@@ -53,6 +58,8 @@ export interface DeskView extends Omit<DeskInput, "ledger" | "rows"> {
 
 /** Rows shown for a reason; the ledger's file has them all. */
 const SHOWN = 8;
+/** A season read for the first time may have thousands. */
+const ROW_PROBLEMS_SHOWN = 200;
 
 const sum = (counts: Readonly<Partial<Record<string, number>>>): number =>
   Object.values(counts).reduce<number>((total, count) => total + (count ?? 0), 0);
@@ -65,12 +72,19 @@ const balance = ({ read, counted, notCounted, setAside }: LedgerCounts): Balance
 });
 
 /** Orders what the build hands over the way a trainer reads it. */
-export function deskView({ ledger, rows, ...rest }: DeskInput): DeskView {
+export function deskView({ ledger, rows, problems, ...rest }: DeskInput): DeskView {
+  const rowProblems = problems.filter(({ level }) => level === "row");
   const byReason = groupByReason(rows);
   const reasons = [...byReason].map(([reason, of]) => ({ reason, count: of.length, first: of.slice(0, SHOWN) }));
   reasons.sort((a, b) => b.count - a.count || (a.reason < b.reason ? -1 : 1));
   return {
     ...rest,
+    problems: [
+      ...problems.filter(({ level }) => level === "error"),
+      ...problems.filter(({ level }) => level === "note"),
+    ],
+    rowProblems: rowProblems.slice(0, ROW_PROBLEMS_SHOWN),
+    rowProblemCount: rowProblems.length,
     total: balance(ledger.total),
     files: ledger.files.map((file) => ({ file: file.file, ...balance(file) })),
     balances: rest.athletes.map(({ report }) => balance(report.ledger)),

@@ -11,6 +11,8 @@ export interface FigureStyle {
   readonly signed?: boolean;
   /** A share of 0 to 1 shown as a percentage. */
   readonly share?: boolean;
+  /** Smaller values than this, but for zero itself, are shown as "<" and this: a p of 0.00002 is not 0.000. */
+  readonly least?: number;
 }
 
 interface Conversion {
@@ -75,8 +77,10 @@ export function formatFigure(
   const shown = style.unit === null ? null : shownUnit(style.unit, system);
   const decimals = Math.max(0, style.decimals + (shown?.decimals ?? 0));
   const number = formatter(localeOf(language), decimals, style.signed ?? false, style.share ?? false);
+  const tiny = style.least !== undefined && value > 0 && value < style.least;
+  const text = number.format(tiny ? (style.least ?? 0) : value * (shown?.factor ?? 1)).replaceAll("-", "−");
   return {
-    text: number.format(value * (shown?.factor ?? 1)).replaceAll("-", "−"),
+    text: tiny ? `<${text}` : text,
     unit: shown?.unit ?? null,
   };
 }

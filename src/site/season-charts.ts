@@ -4,9 +4,8 @@ import { trendChart } from "../charts/trend.ts";
 import { weeksChart } from "../charts/weeks.ts";
 import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
-import { CLUB_CHARTS } from "./components/club.tsx";
 import { plainName } from "./components/names.tsx";
-import { measuresOf, type Placed, trendId } from "./components/series-parts.ts";
+import { clubCharts, measuresOf, type Placed, trendId } from "./components/series-parts.ts";
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
 import { type Reading, unitText } from "./reading.ts";
 
@@ -21,8 +20,9 @@ export async function drawCharts(
   reading: Reading,
 ): Promise<ReadonlyMap<string, string>> {
   const charts = new Map<string, string>();
-  const lines = measuresOf(report).filter(({ series }) => series.sessions.length > 1);
-  for (const placed of reader === "club" ? lines.slice(0, CLUB_CHARTS) : lines) {
+  const lines = reader === "club" ? clubCharts(report) : measuresOf(report);
+  for (const placed of lines) {
+    if (placed.series.sessions.length < 2) continue;
     charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
   }
   if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));

@@ -113,7 +113,11 @@ function Row({ placed }: { readonly placed: Placed }) {
         )}
       </td>
       <td class="n">
-        {series.trend.mannKendall === null ? none : <Figure at={`${at}/trend/mannKendall/p`} decimals={3} />}
+        {series.trend.mannKendall === null ? (
+          none
+        ) : (
+          <Figure at={`${at}/trend/mannKendall/p`} decimals={3} least={0.001} />
+        )}
       </td>
     </tr>
   );

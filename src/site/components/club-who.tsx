@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useAthlete, useReading } from "../reading.ts";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
+import { BatLine } from "./growth.tsx";
 import { Named } from "./names.tsx";
 
 /** Who the hitter is, as far as a club needs it. Height and mass are given for adults only. */
@@ -10,6 +11,7 @@ export function ClubWho() {
   const { athlete } = useAthlete().report;
   const heights = athlete.minor ? 0 : athlete.heights.length;
   const masses = athlete.minor ? 0 : athlete.masses.length;
+  const bat = athlete.gameBats.at(-1);
   return (
     <dl class="cells">
       {athlete.age === null ? null : (
@@ -45,6 +47,11 @@ export function ClubWho() {
               <Named kind="position" id={position} />
             </span>
           ))}
+        </Cell>
+      )}
+      {bat === undefined ? null : (
+        <Cell head={words.text("growth.bats")}>
+          <BatLine bat={bat} at={`/athlete/gameBats/${athlete.gameBats.length - 1}`} />
         </Cell>
       )}
       {heights === 0 ? null : (

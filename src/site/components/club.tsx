@@ -13,10 +13,7 @@ import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
 import { Named } from "./names.tsx";
 import { Say } from "./say.tsx";
-import { measuresOf, trendId } from "./series-parts.ts";
-
-/** Charts that fit on the one page. */
-export const CLUB_CHARTS = 3;
+import { clubCharts, trendId } from "./series-parts.ts";
 
 /** One page for a new club: who, measured how, on how much, and how sure. */
 export function ClubPage() {
@@ -25,9 +22,7 @@ export function ClubPage() {
   const { report, assets } = useAthlete();
   const { athlete, facility } = report;
   const title = words.text("page.club.title", { name: athlete.displayName, season: facility.season });
-  const drawn = measuresOf(report)
-    .filter(({ series }) => series.sessions.length > 1)
-    .slice(0, CLUB_CHARTS);
+  const drawn = clubCharts(report);
   return (
     <Document title={title} words={words} assets={assets} root="../../" kind="club" notice={facility.notice}>
       <header class="masthead">

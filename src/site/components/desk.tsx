@@ -5,6 +5,7 @@ import { ReadingContext, useReading } from "../reading.ts";
 import { wordsFor } from "../words.ts";
 import { Day } from "./day.tsx";
 import { DeskLeftOut } from "./desk-left-out.tsx";
+import { DeskProblems } from "./desk-problems.tsx";
 import { Document } from "./document.tsx";
 import { Figure } from "./figure.tsx";
 import { Say } from "./say.tsx";
@@ -49,7 +50,7 @@ export function deskDocument(view: DeskView, assets: AssetNames) {
         </header>
         <main id="main">
           <Athletes view={view} />
-          <Problems view={view} />
+          <DeskProblems view={view} />
           <Ledger view={view} />
           <DeskLeftOut view={view} />
         </main>
@@ -190,45 +191,6 @@ function Links({ publication, links }: LinksProps) {
         );
       })}
     </>
-  );
-}
-
-function Problems({ view }: { readonly view: DeskView }) {
-  const { words } = useReading();
-  return (
-    <section aria-labelledby="problems">
-      <h2 id="problems">
-        <Say k="desk.problems" />
-      </h2>
-      {view.problems.length === 0 ? (
-        <p>
-          <Say k="desk.noProblems" />
-        </p>
-      ) : (
-        <Scroll name={words.text("table.scroll", { name: words.text("desk.problems") })}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{words.text("desk.level")}</th>
-                <th scope="col">{words.text("desk.place")}</th>
-                <th scope="col">{words.text("desk.problem")}</th>
-                <th scope="col">{words.text("desk.remedy")}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {view.problems.map(({ place, problem, remedy, level }, index) => (
-                <tr key={`${place}-${problem}-${index}`}>
-                  <td class={`level-${level}`}>{words.text(`desk.level.${level}`)}</td>
-                  <td data-own>{place}</td>
-                  <td data-own>{problem}</td>
-                  <td data-own>{remedy}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
-      )}
-    </section>
   );
 }
 

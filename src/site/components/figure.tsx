@@ -14,10 +14,16 @@ export interface FigureProps extends Partial<FigureStyle> {
  *
  * @throws when the pointer does not lead to a finite number
  */
-export function Figure({ at, unit = null, decimals = 0, signed = false, share = false, bare = false }: FigureProps) {
+export function Figure(props: FigureProps) {
+  const { at, unit = null, decimals = 0, signed = false, share = false, bare = false, least } = props;
   const { source, words, units } = useReading();
   const value = readNumber(source, at);
-  const shown = formatFigure(value, { unit, decimals, signed, share }, words.language, units);
+  const shown = formatFigure(
+    value,
+    { unit, decimals, signed, share, ...(least === undefined ? {} : { least }) },
+    words.language,
+    units,
+  );
   return (
     <>
       <data value={String(value)} data-at={at}>

@@ -37,11 +37,11 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
       <p class="setup">
         <Condition of={at} report={report} />
       </p>
-      {goal.progress === null ? (
+      {goal.baseline === null || goal.current === null ? (
         <p>
           <Say k="goals.noProgress" />
         </p>
-      ) : (
+      ) : goal.progress === null ? null : (
         <>
           <ProgressBar share={goal.progress} />
           <p>

@@ -1,6 +1,7 @@
 import { useAthlete, useReading } from "../reading.ts";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
+import { Named } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 
@@ -67,7 +68,13 @@ export interface BatLineProps {
 export function BatLine({ bat, at }: BatLineProps) {
   return (
     <span class="dots">
-      <span data-own>{bat.label ?? bat.id}</span>
+      {bat.label === null ? (
+        <span>
+          <Named kind="implement" id={bat.id} />
+        </span>
+      ) : (
+        <span data-own>{bat.label}</span>
+      )}
       {bat.lengthIn === null ? null : (
         <span>
           <Figure at={`${at}/lengthIn`} unit="in" decimals={Number.isInteger(bat.lengthIn) ? 0 : 1} />

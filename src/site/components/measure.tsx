@@ -19,14 +19,21 @@ export function Measures() {
   if (measures.length === 0) return null;
   return (
     <Section id="measures" head="measure.head">
-      {measures.map((placed) => (
-        <Measure key={placed.at} placed={placed} />
-      ))}
+      {measures.map((placed, index) => {
+        const before = measures.slice(0, index).some(({ series }) => series.metric === placed.series.metric);
+        return <Measure key={placed.at} placed={placed} explain={!before} />;
+      })}
+      {measures.some(({ series }) => series.pooled) ? (
+        <p class="aside">
+          <Say k="condition.pooled" />
+        </p>
+      ) : null}
     </Section>
   );
 }
 
-function Measure({ placed }: { readonly placed: Placed }) {
+/** `explain`: what the metric is, said once. */
+function Measure({ placed, explain }: { readonly placed: Placed; readonly explain: boolean }) {
   const reading = useReading();
   const { words } = reading;
   const { report } = useAthlete();
@@ -40,7 +47,7 @@ function Measure({ placed }: { readonly placed: Placed }) {
       <p class="setup">
         <Condition of={at} report={report} />
       </p>
-      {words.has(about) ? <p class="aside">{words.text(about)}</p> : null}
+      {explain && words.has(about) ? <p class="aside">{words.text(about)}</p> : null}
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
@@ -53,7 +60,7 @@ function Measure({ placed }: { readonly placed: Placed }) {
       <Denominator placed={placed} />
       {series.pooled ? (
         <p class="aside">
-          <Say k="condition.pooled" />
+          <Say k="condition.pooledShort" />
         </p>
       ) : null}
       <SessionTable placed={placed} />

@@ -1,4 +1,5 @@
 import type { AthleteReport, Series } from "../../report/schema.ts";
+import { ENVIRONMENTS } from "../../schema/columns.ts";
 
 /** A series with the JSON pointer that leads to it. */
 export interface Placed {
@@ -33,4 +34,23 @@ export function sessionWord(series: Series): "count.days" | "count.sessions" {
 /** Does an interval hold zero? A reading of the figures, not a verdict on them. */
 export function takesInZero([low, high]: readonly [number, number]): boolean {
   return low <= 0 && high >= 0;
+}
+
+/** Charts that fit on the club's one page. */
+const CLUB_CHARTS = 3;
+
+/** How near to a game a series is; the closed list of environments runs from dry swings to games. */
+const nearness = ({ series }: Placed): number =>
+  (ENVIRONMENTS as readonly (string | undefined)[]).indexOf(series.condition.environment);
+
+/** Measures to draw for a club: each metric once, in the setting nearest to a game; then others while there is room. */
+export function clubCharts(report: AthleteReport): Placed[] {
+  const drawable = measuresOf(report).filter(({ series }) => series.sessions.length > 1);
+  const nearest = new Map<string, Placed>();
+  for (const placed of drawable) {
+    const known = nearest.get(placed.series.metric);
+    if (known === undefined || nearness(placed) > nearness(known)) nearest.set(placed.series.metric, placed);
+  }
+  const first = [...nearest.values()];
+  return [...first, ...drawable.filter((placed) => !first.includes(placed))].slice(0, CLUB_CHARTS);
 }

@@ -1,0 +1,165 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { access, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { bytesOf, removeFolder, seasonFolder } from "./small-season.ts";
+
+const MAIN = join(import.meta.dirname, "..", "..", "src", "cli", "main.ts");
+const PROJECT = join(import.meta.dirname, "..", "..");
+// Each test starts whole processes, one of them several in turn.
+vi.setConfig({ testTimeout: 180_000 });
+
+const made: string[] = [];
+const running: ChildProcess[] = [];
+
+async function season(changes: Parameters<typeof seasonFolder>[0] = {}): Promise<string> {
+  const root = await seasonFolder(changes);
+  made.push(root);
+  return root;
+}
+afterEach(async () => {
+  for (const child of running.splice(0)) if (child.exitCode === null) child.kill("SIGKILL");
+  for (const root of made.splice(0)) await removeFolder(root);
+});
+
+function started(...args: string[]): {
+  child: ChildProcess;
+  out: () => string;
+  err: () => string;
+  ended: Promise<number | null>;
+} {
+  const { INIT_CWD: _, npm_lifecycle_event: __, WINTERBOOK_DEBUG: ___, ...env } = process.env;
+  const child = spawn(process.execPath, ["--import", "tsx", MAIN, ...args], { cwd: PROJECT, env });
+  running.push(child);
+  let out = "";
+  let err = "";
+  child.stdout.on("data", (text) => {
+    out += text;
+  });
+  child.stderr.on("data", (text) => {
+    err += text;
+  });
+  const ended = new Promise<number | null>((done) => child.on("close", (code) => done(code)));
+  return { child, out: () => out, err: () => err, ended };
+}
+
+async function run(...args: string[]) {
+  const { out, err, ended } = started(...args);
+  const code = await ended;
+  return { code, out: out(), err: err() };
+}
+
+const exists = (path: string) =>
+  access(path).then(
+    () => true,
+    () => false,
+  );
+
+/** Looks until something holds, for at most a minute. */
+async function until(holds: () => boolean | Promise<boolean>): Promise<void> {
+  for (let i = 0; i < 2400; i++) {
+    if (await holds()) return;
+    await new Promise((done) => setTimeout(done, 25));
+  }
+  throw new Error("waited for a minute");
+}
+
+describe("npm run build", () => {
+  test("prints a short table, and rows set aside are no failure", async () => {
+    const root = await season();
+    const { code, out, err } = await run("build", "--season", root);
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    expect(out).toMatch(/^athletes +3$/m);
+    expect(out).toMatch(/^published +2$/m);
+    expect(out).toMatch(/^rows read +219$/m);
+    expect(out).toMatch(/^counted +216$/m);
+    expect(out).toMatch(/^set aside +3$/m);
+    expect(out).toContain("cleo-vane is on the desk and not published: a guardian has to agree");
+  });
+
+  test("leaves out an athlete whose files cannot be used, publishes the others, and names who is missing last", async () => {
+    const root = await season({ "content/athletes/ben-ridge/profile.md": "---\nname: Ben Ridge\nborm: 2014\n---\n" });
+    const { code, out, err } = await run("build", "--season", root);
+    expect(code).toBe(1);
+    expect(err).toContain("content/athletes/ben-ridge/profile.md:3:1");
+    expect(err).toContain("did you mean born?");
+    expect(out.trimEnd().split("\n").at(-1)).toBe("Not published until their files are put right: ben-ridge");
+    expect(out).toMatch(/^published +1$/m);
+  });
+
+  test("killed half-way leaves the previous site whole, and the next build goes on", async () => {
+    const root = await season();
+    await run("build", "--season", root);
+    const before = [await bytesOf(join(root, "_site")), await bytesOf(join(root, "_desk"))];
+    const { child, ended } = started("build", "--season", root, "--as-of", "2026-02-20");
+    await until(() => exists(join(root, ".winterbook", "lock")));
+    child.kill("SIGKILL");
+    await ended;
+    expect([await bytesOf(join(root, "_site")), await bytesOf(join(root, "_desk"))]).toEqual(before);
+    const { code } = await run("build", "--season", root, "--as-of", "2026-02-20");
+    expect(code).toBe(0);
+    expect(JSON.parse(await readFile(join(root, "_desk", "reports", "ada-lund.json"), "utf8")).asOf).toBe("2026-02-20");
+    expect(await exists(join(root, ".winterbook", "lock"))).toBe(false);
+  });
+
+  test("speaks JSON and nothing else when asked to", async () => {
+    const { code, out } = await run("build", "--season", await season(), "--json");
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ missing: [], ledger: { total: { read: 219, counted: 216 } } });
+  });
+});
+
+describe("npm run check", () => {
+  test("on a misspelt key fails, suggests the right one, and writes nothing", async () => {
+    const root = await season({
+      "content/facility.md": "---\nnane: Lantern Cage\nseason: { name: W, start: 2026-01-05, end: 2026-02-28 }\n---\n",
+    });
+    const before = await bytesOf(root);
+    const { code, out } = await run("check", "--season", root);
+    expect(code).toBe(1);
+    expect(out).toMatch(/^content\/facility\.md:2:1 {2}facility\.md has no key "nane" {2}— did you mean name\?$/m);
+    expect(await bytesOf(root)).toEqual(before);
+  });
+
+  test("prints rows set aside, and does not fail for them", async () => {
+    const { code, out } = await run("check", "--season", await season());
+    expect(code).toBe(0);
+    expect(out).toMatch(/^data\/swings\/more\.csv:76:4 {2}bat_speed_mph is "67,3", not a number {2}— write 67\.3$/m);
+    expect(out).toMatch(/^no errors, 3 rows set aside, /m);
+  });
+});
+
+describe("a wrong call", () => {
+  test("shows the usage, with exit status 2 and no stack", async () => {
+    const { code, err } = await run("build", "--sesaon", "x");
+    expect(code).toBe(2);
+    expect(err).toContain("--sesaon");
+    expect(err).toContain("Usage:");
+    expect(err).not.toMatch(/^\s+at /m);
+  });
+
+  test("of a season that is not there says what is missing, without a stack", async () => {
+    const { code, err } = await run("build", "--season", join(await season(), "nowhere"));
+    expect(code).toBe(1);
+    expect(err).toContain("content/facility.md is missing");
+    expect(err).not.toMatch(/^\s+at /m);
+  });
+});
+
+test("npm start serves a preview of its own and builds again after a change", async () => {
+  const root = await season();
+  const { child, out, ended } = started("start", "--season", root, "--as-of", "2026-02-20");
+  await until(() => out().includes("Preview at"));
+  const link = /^Ada Lund +family +(http:\/\/127\.0\.0\.1:\d+\/r\/\S+)$/m.exec(out())?.[1] ?? "";
+  const page = async () => (await fetch(link)).text();
+  expect(await page()).toContain("The tee felt easy.");
+  const note = join(root, "content", "athletes", "ada-lund", "notes", "2026-01-20.md");
+  await writeFile(note, (await readFile(note, "utf8")).replace("easy", "like home"));
+  await until(() => out().includes("Built again"));
+  expect(await page()).toContain("The tee felt like home.");
+  expect(await exists(join(root, "_site"))).toBe(false);
+  expect(await exists(join(root, "_desk"))).toBe(false);
+  child.kill("SIGINT");
+  expect(await ended).toBe(0);
+});
