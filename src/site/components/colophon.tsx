@@ -7,12 +7,15 @@ export function Colophon() {
   const { facility } = useAthlete().report;
   return (
     <footer class="colophon">
-      <p>
-        <span data-own>{facility.name}</span> <Say k="page.asOf" with={{ day: <Day at="/asOf" /> }} />
+      <p class="dots">
+        <span data-own>{facility.name}</span>
+        <span>
+          <Say k="page.asOf" with={{ day: <Day at="/asOf" /> }} />
+        </span>
       </p>
       {facility.contact === null ? null : (
         <p>
-          <Say k="page.contact" /> <span data-own>{facility.contact}</span>
+          <Say k="page.contact" with={{ contact: <span data-own>{facility.contact}</span> }} />
         </p>
       )}
     </footer>

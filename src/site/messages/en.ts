@@ -11,7 +11,7 @@ export const en = {
   "page.summary": "Hitting summary",
   "page.asOf": "As of {day}",
   "page.period": "{start} to {end}",
-  "page.contact": "Contact",
+  "page.contact": "Contact: {contact}",
   "page.index.title": "{name}",
   "page.index.head": "Private reports",
   "page.index.body":
