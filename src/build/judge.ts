@@ -1,6 +1,8 @@
 import { balance, type LedgerFile } from "../publish/balance.ts";
 import { isolationCheck } from "../publish/isolation.ts";
 import { ledgerRows } from "../publish/ledger-rows.ts";
+import { reassignedRows } from "../publish/reassigned.ts";
+import { seasonBridges } from "../report/bridges.ts";
 import { reportFor } from "../report/report.ts";
 import { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
@@ -58,12 +60,14 @@ function checked(report: AthleteReport, id: string): AthleteReport {
  * @throws {Unbalanced} rows went missing
  */
 export function judgeSeason(season: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
-  const { athletes, setAside, problems: found, swingFiles, leftOut, ...surroundings } = season;
+  const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
   const day = asOf ?? asOfFor(season);
   const names = isolationCheck(identities(season));
   const problems: Problem[] = [...found];
+  const known = { ...surroundings, bridges: seasonBridges(season) };
+  const fileNames = swingFiles.map(({ file }) => file);
   const told = athletes.map((athlete, i): Told => {
-    const input = { season: surroundings, athlete, setAside: asideOf(season, athlete.id), asOf: day };
+    const input = { season: known, athlete, setAside: asideOf(season, athlete.id), asOf: day, fileNames };
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
     const { withheld, problems: named } = withheldFrom(athlete, sound, names);
@@ -77,7 +81,7 @@ export function judgeSeason(season: Season, asOf: string | undefined, effects: P
     season,
     asOf: day,
     told,
-    ledger: balance(swingFiles, setAside, accounts),
+    ledger: balance(swingFiles, setAside, accounts, reassignedRows(corrections)),
     rows: ledgerRows(setAside, told, swingFiles),
     problems,
     missing: [...leftOut, ...heldBack.map(({ athlete }) => athlete.id)].sort(),

@@ -12,7 +12,17 @@ export function day(n: number): string {
 }
 
 export function session(date: string, mean: number, n: number): SessionValue {
-  return { date, session: null, n, mean, sd: n > 1 ? 2.1 : null, median: mean, p90: mean + 2.5, max: mean + 4 };
+  return {
+    date,
+    session: null,
+    n,
+    mean,
+    sd: n > 1 ? 2.1 : null,
+    median: mean,
+    p90: mean + 2.5,
+    max: mean + 4,
+    shift: 0,
+  };
 }
 
 const NO_TREND: Series["trend"] = { sessionLine: null, mixed: null, theilSen: null, ols: null, mannKendall: null };

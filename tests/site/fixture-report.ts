@@ -48,6 +48,7 @@ function sessionsOf(course: Course): Session[] {
       median: round(mean + scatter * 0.1),
       p90: round(mean + scatter * 1.9),
       max: round(mean + scatter * 2.6),
+      shift: 0,
     };
   });
 }
@@ -83,11 +84,13 @@ export function series(course: Course): Series {
     last: enough ? blockOf(sessions.slice(-third)) : null,
     n: sessions.reduce((total, session) => total + session.n, 0),
     spanDays: 130,
+    flagged: 0,
     breaks: course.breaks ?? [],
     stretches:
       course.breaks === undefined
         ? [blockOf(sessions)!]
         : [blockOf(sessions.slice(0, third))!, blockOf(sessions.slice(third))!],
+    joined: false,
     change: enough
       ? {
           estimate: round(gain),
@@ -252,7 +255,7 @@ export const full: Report = AthleteReport.parse({
       days: 18,
       condition: machine,
       measure: 3,
-      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2" }],
+      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2", bridge: null }],
     }),
     series({
       metric: "hand_tempo",
@@ -439,6 +442,8 @@ export const full: Report = AthleteReport.parse({
       },
     ],
   },
+  suggestions: [],
+  flags: [],
 } satisfies Record<keyof Report, unknown>);
 
 /** A child with three training days: little to say, and most sections have nothing. */

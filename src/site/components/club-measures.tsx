@@ -1,6 +1,6 @@
 import { shownUnit } from "../figures.ts";
 import { unitText, useAthlete, useReading } from "../reading.ts";
-import { BreakLines, StretchMeans } from "./breaks.tsx";
+import { BreakLines, Joined, StretchMeans } from "./breaks.tsx";
 import { Condition } from "./condition.tsx";
 import { Figure } from "./figure.tsx";
 import { Named } from "./names.tsx";
@@ -70,7 +70,13 @@ function Row({ placed }: { readonly placed: Placed }) {
         </span>
         {series.breaks.length === 0 ? null : (
           <span class="of">
-            <BreakLines placed={placed} /> <StretchMeans placed={placed} />
+            {series.joined ? (
+              <Joined placed={placed} />
+            ) : (
+              <>
+                <BreakLines placed={placed} /> <StretchMeans placed={placed} />
+              </>
+            )}
           </span>
         )}
         {series.of === null ? null : <Denominator at={`${at}/of`} />}

@@ -76,7 +76,7 @@ function MeasureLine({ placed }: { readonly placed: Placed }) {
             />
           </Sentence>
         )}
-        {series.breaks.length > 0 ? (
+        {series.breaks.length > 0 && !series.joined ? (
           <>
             <Sentence>
               <StretchMeans placed={placed} />

@@ -1,6 +1,6 @@
 import type { AthleteReport } from "../../report/schema.ts";
 import { plainDay, plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
-import { Breaks } from "./breaks.tsx";
+import { Breaks, Joined } from "./breaks.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
@@ -56,7 +56,12 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
         )}
         <Values placed={placed} />
       </div>
-      {series.breaks.length === 0 ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      {series.breaks.length === 0 || series.joined ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      {series.joined ? (
+        <p class="aside">
+          <Joined placed={placed} />
+        </p>
+      ) : null}
       <Denominator placed={placed} />
       {series.pooled ? (
         <p class="aside">

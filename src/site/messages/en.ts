@@ -151,9 +151,16 @@ export const en = {
   "change.broken": "no change is given: the set-up became another one on {day}",
   "break.bat-sensor": "From {day} on, another bat sensor was used: {to}.",
   "break.ball-screen": "From {day} on, another device measured the ball: {to}.",
+  "break.device": "From {day} on, another device measured this: {to}.",
+  "break.firmware": "From {day} on, the device ran other firmware: {to}.",
+  "break.set-up": "From {day} on, the device was set up otherwise: {to}.",
   "break.game-bat": "From {day} on, another game bat was swung: {to}.",
   "break.why":
     "Values before and after such a day do not make one line, so no change is given; each stretch has an average of its own.",
+  "break.bridge":
+    "On {on}, old and new were used side by side ({swings}): the new set-up reads {offset} against the old one (95% range {low} to {high}).",
+  "break.joined":
+    "Earlier values are shown as the newest set-up would have read them, and the range of the change is wider for it.",
   "break.stretch": "Stretch",
   "break.then": ", then ",
   "change.behind": "{swings} on {days}",
