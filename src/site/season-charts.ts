@@ -5,7 +5,7 @@ import { weeksChart } from "../charts/weeks.ts";
 import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
 import { plainName } from "./components/names.tsx";
-import { clubCharts, measuresOf, type Placed, trendId } from "./components/series-parts.ts";
+import { clubCharts, isGoalOf, measuresOf, type Placed, trendId } from "./components/series-parts.ts";
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
 import { type Reading, unitText } from "./reading.ts";
 
@@ -72,9 +72,7 @@ function goalLabel({ low, high }: GoalMark, number: (value: number) => string, {
 
 /** The goal that is about just this series. */
 function goalOf(report: AthleteReport, series: Series): GoalReport | null {
-  const key = (condition: object) => JSON.stringify(Object.entries(condition).sort(([a], [b]) => (a < b ? -1 : 1)));
-  const mine = key(series.condition);
-  return report.goals.find((goal) => goal.metric === series.metric && key(goal.condition) === mine) ?? null;
+  return report.goals.find((goal) => isGoalOf(goal, series)) ?? null;
 }
 
 function markOf(goal: GoalReport): GoalMark | null {

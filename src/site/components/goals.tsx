@@ -9,6 +9,7 @@ import { ProgressBar } from "./progress-bar.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
+import { seriesOfGoal } from "./series-parts.ts";
 
 /** Goals and how far along they are, in neutral words. */
 export function Goals() {
@@ -38,9 +39,7 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
         <Condition of={at} report={report} />
       </p>
       {goal.baseline === null || goal.current === null ? (
-        <p>
-          <Say k="goals.noProgress" />
-        </p>
+        <NoProgress goal={goal} />
       ) : goal.progress === null ? null : (
         <>
           <ProgressBar share={goal.progress} />
@@ -65,6 +64,21 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
         </p>
       )}
     </>
+  );
+}
+
+/** Why nothing can be said: the set-up changed on the way, or the days are too few. */
+function NoProgress({ goal }: { readonly goal: GoalReport }) {
+  const found = seriesOfGoal(useAthlete().report, goal);
+  const broken = found !== null && found.series.breaks.length > 0;
+  return (
+    <p>
+      {broken ? (
+        <Say k="goals.broken" with={{ day: <Day at={`${found.at}/breaks/0/date`} /> }} />
+      ) : (
+        <Say k="goals.noProgress" />
+      )}
+    </p>
   );
 }
 

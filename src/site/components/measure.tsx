@@ -1,5 +1,6 @@
-import type { AthleteReport } from "../../report/schema.ts";
+import type { AthleteReport, Series } from "../../report/schema.ts";
 import { plainDay, plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
+import type { MessageKey } from "../words.ts";
 import { Breaks } from "./breaks.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Condition, plainCondition } from "./condition.tsx";
@@ -51,7 +52,7 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
-            <Say k={series.trend.sessionLine === null ? "measure.caption" : "measure.captionLine"} />
+            <Say k={captionOf(series)} />
           </ChartFigure>
         )}
         <Values placed={placed} />
@@ -66,6 +67,12 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <SessionTable placed={placed} />
     </article>
   );
+}
+
+/** What the marks of a chart are: only those that are drawn. */
+function captionOf({ first, last, trend }: Series): MessageKey {
+  if (first === null || last === null) return "measure.captionDots";
+  return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
 }
 
 /** The sentence that stands for a trend chart. */

@@ -1,4 +1,4 @@
-import type { AthleteReport, Series } from "../../report/schema.ts";
+import type { AthleteReport, GoalReport, Series } from "../../report/schema.ts";
 import { ENVIRONMENTS } from "../../schema/columns.ts";
 
 /** A series with the JSON pointer that leads to it. */
@@ -53,4 +53,19 @@ export function clubCharts(report: AthleteReport): Placed[] {
   }
   const first = [...nearest.values()];
   return [...first, ...drawable.filter((placed) => !first.includes(placed))].slice(0, CLUB_CHARTS);
+}
+
+const sameCondition = (a: object, b: object): boolean => {
+  const key = (condition: object) => JSON.stringify(Object.entries(condition).sort(([x], [y]) => (x < y ? -1 : 1)));
+  return key(a) === key(b);
+};
+
+/** Is the goal about just this series? */
+export function isGoalOf(goal: GoalReport, series: Series): boolean {
+  return goal.metric === series.metric && sameCondition(goal.condition, series.condition);
+}
+
+/** The series that a goal is about, where the report has it. */
+export function seriesOfGoal(report: AthleteReport, goal: GoalReport): Placed | null {
+  return placed(report).find(({ series }) => isGoalOf(goal, series)) ?? null;
 }
