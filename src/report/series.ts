@@ -38,6 +38,7 @@ export function seriesFrom(found: Match, measure: number | null, { season, setUp
     condition: found.condition,
     of: pooled.of,
     sessions,
+    sessionCount: sessions.length,
     first: blocks && block(sessions, blocks.first),
     last: blocks && block(sessions, blocks.last),
     n: sessions.reduce((sum, session) => sum + session.n, 0),

@@ -40,20 +40,15 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
       </p>
       {goal.baseline === null || goal.current === null ? (
         <NoProgress goal={goal} />
-      ) : goal.progress === null ? null : (
+      ) : goal.progress === null ? (
+        <p>
+          <Say k="goals.already" />
+        </p>
+      ) : (
         <>
           <ProgressBar share={goal.progress} />
           <p>
-            <Say
-              k="goals.progress"
-              with={{
-                share: (
-                  <strong>
-                    <Figure at={`${at}/progress`} share />
-                  </strong>
-                ),
-              }}
-            />
+            <Progress progress={goal.progress} at={`${at}/progress`} />
           </p>
         </>
       )}
@@ -64,6 +59,24 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
         </p>
       )}
     </>
+  );
+}
+
+/** How much of the way is done. A share below nothing or above all says less than words. */
+function Progress({ progress, at }: { readonly progress: number; readonly at: string }) {
+  if (progress >= 1) return <Say k="goals.past" />;
+  if (progress < 0) return <Say k="goals.back" />;
+  return (
+    <Say
+      k="goals.progress"
+      with={{
+        share: (
+          <strong>
+            <Figure at={at} share />
+          </strong>
+        ),
+      }}
+    />
   );
 }
 

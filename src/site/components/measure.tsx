@@ -70,7 +70,8 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
 }
 
 /** What the marks of a chart are: only those that are drawn. */
-function captionOf({ first, last, trend }: Series): MessageKey {
+function captionOf({ first, last, trend, breaks }: Series): MessageKey {
+  if (breaks.length > 0) return "measure.captionBroken";
   if (first === null || last === null) return "measure.captionDots";
   return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
 }
@@ -133,7 +134,7 @@ function Values({ placed }: { readonly placed: Placed }) {
                 k="change.behind"
                 with={{
                   swings: <Count k="count.swings" at={`${at}/n`} />,
-                  days: <Count k={sessionWord(series)} at={`${at}/sessions/length`} />,
+                  days: <Count k={sessionWord(series)} at={`${at}/sessionCount`} />,
                 }}
               />
             </span>
@@ -147,7 +148,7 @@ function Values({ placed }: { readonly placed: Placed }) {
 /** The change's range in plain words, or why there is none. */
 function Range({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
-  const days = <Count k={sessionWord(series)} at={`${at}/sessions/length`} />;
+  const days = <Count k={sessionWord(series)} at={`${at}/sessionCount`} />;
   if (series.change === null) {
     const blocks = series.first !== null && series.last !== null;
     return (

@@ -168,6 +168,8 @@ export const en = {
     "Chart of {metric}, {condition}: one dot for each training day from {from} to {to}. The table below the chart holds every value.",
   "measure.captionDots": "Dots are training days.",
   "measure.caption": "Dots are training days, the bars are the averages of start and end.",
+  "measure.captionBroken":
+    "Dots are training days. At the upright line the set-up changed; the bars are the averages before and after.",
   "measure.captionLine":
     "Dots are training days, with the line through them; the bars are the averages of start and end.",
   "measure.axis": "{metric}, {unit}",
@@ -194,6 +196,9 @@ export const en = {
   "others.days": "Days",
 
   // Goals
+  "compare.alt": "{metric}, start and end side by side. {rows}.",
+  "compare.row": "{condition}: {first} at the start, {last} at the end",
+
   "goals.head": "Goals",
   "goals.target": "{metric}: {target} by {by}",
   "goals.window": "{metric} between {low} and {high}, on {share} of swings, by {by}",
@@ -203,6 +208,9 @@ export const en = {
   "goals.values": "Start {baseline}, latest {current}.",
   "goals.behind": "Start: {firstSwings} on {firstDays}. Latest: {lastSwings} on {lastDays}.",
   "goals.progress": "{share} of the way from start to goal",
+  "goals.past": "At the goal or past it",
+  "goals.back": "Further from the goal than at the start",
+  "goals.already": "The start was already at this goal.",
   "goals.broken": "The set-up changed on {day}, so values before and after are not put on one scale.",
   "goals.noProgress": "There are not enough training days to say how far along this goal is.",
   "goals.why": "Why: {why}",

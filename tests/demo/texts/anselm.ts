@@ -59,7 +59,7 @@ Quality ends the round, not a number on a bucket.
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Anselm,

@@ -51,7 +51,7 @@ Measure with one sensor only from here on, and write down which.
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Bastian,

@@ -59,7 +59,7 @@ health professional.
   "closing.md": `---
 date: 2026-02-21
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Corwin,

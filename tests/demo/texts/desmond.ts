@@ -57,7 +57,7 @@ The ladder is off the card. It did no harm that we could see, and nothing that w
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Des,

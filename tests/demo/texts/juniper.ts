@@ -53,7 +53,7 @@ The order is on purpose: the pitch first, while you are fresh.
   "closing.md": `---
 date: 2026-02-20
 by: oda
-readers: [family, club]
+readers: [family]
 ---
 
 Juniper,

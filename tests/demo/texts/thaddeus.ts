@@ -62,7 +62,7 @@ Keep a list of pitches seen from each side. It will say more about the summer th
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Thad,
