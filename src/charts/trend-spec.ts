@@ -11,7 +11,7 @@ const at = (x: string, y: string) => ({
 
 const dot = (fill: string) => ({ type: "point", shape: "circle", filled: false, fill, opacity: 1 }) as const;
 
-/** Back to front: absences, band, goal, line, dots, block means, words. */
+/** Back to front: absences, changes of set-up, band, goal, line, dots, block means, words. */
 export const TREND_SPEC: TopLevelSpec = {
   datasets: {
     away: [],
@@ -22,6 +22,7 @@ export const TREND_SPEC: TopLevelSpec = {
     solid: [],
     hollow: [],
     blocks: [],
+    breaks: [],
     words: [],
     borders: [],
   },
@@ -65,6 +66,18 @@ export const TREND_SPEC: TopLevelSpec = {
         y: { field: "y", type: "quantitative", scale: null, axis: null },
         text: { field: "text" },
       },
+    },
+    {
+      data: { name: "breaks" },
+      mark: {
+        type: "rule",
+        stroke: "var(--ink-soft)",
+        strokeWidth: 1.5,
+        strokeDash: [2, 3],
+        y: 0,
+        y2: { expr: "height" },
+      },
+      encoding: { x: at("x", "y").x },
     },
     {
       data: { name: "band" },

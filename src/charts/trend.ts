@@ -11,7 +11,7 @@ import { valueAxis } from "./value-axis.ts";
 
 /** What the chart shows of one series; the report's own parts fit as they are. */
 export interface TrendParts {
-  readonly series: Pick<Series, "sessions" | "first" | "last" | "trend" | "decimals">;
+  readonly series: Pick<Series, "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches">;
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;
@@ -36,7 +36,7 @@ const LEAST_AREA = 16;
 
 /**
  * One series over the season: a dot per session (area by swings, hollow below four), the session line with its band when the report
- * has one, goal, absences and block means. Any number of sessions, none included, gives a chart.
+ * has one, goal, absences, block means, and where the set-up became another one an upright line with the mean of each stretch. Any number of sessions, none included, gives a chart.
  *
  * @param id letters, digits, hyphens
  */
@@ -78,7 +78,8 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
       goal: goals,
       solid: dots.filter((row) => row.n >= FEW),
       hollow: dots.filter((row) => row.n < FEW),
-      blocks,
+      blocks: [...blocks, ...stretchBars(series)],
+      breaks: [...new Set(series.breaks.map(({ date }) => date))].map((date) => ({ x: dayStart(date) })),
       words: labels.words,
       borders: month.borders.map((x) => ({ x })),
     },
@@ -102,6 +103,12 @@ function sessionDots(series: TrendParts["series"]): { x: number; y: number; n: n
     n: s.n,
     size: Math.max(LEAST_AREA, (FULL_AREA * s.n) / most),
   }));
+}
+
+/** A bar for each stretch between changes of set-up; none where the set-up stayed. */
+function stretchBars(series: TrendParts["series"]): { x: number; x2: number; y: number }[] {
+  if (series.breaks.length === 0) return [];
+  return series.stretches.map(({ from, to, mean }) => ({ x: dayStart(from), x2: dayStart(to) + DAY_MS, y: mean }));
 }
 
 function blockBars(series: TrendParts["series"]): { x: number; x2: number; y: number; which: "first" | "last" }[] {

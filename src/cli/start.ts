@@ -46,6 +46,9 @@ export async function startCommand({ paths, asOf, port }: Called, terminal: Term
   )) {
     terminal.print(line);
   }
+  for (const line of tableLines((first?.withheld ?? []).map(({ name, reader, why }) => [name, reader, why]))) {
+    terminal.print(`not shown: ${line}`);
+  }
   terminal.print(`Preview at ${root}, as of ${day}. It is built again after every change; stop it with Ctrl+C.`);
   const stop = watch([paths.content, paths.data, SOURCE], LOOK_EVERY_MS, async () => {
     const built = await rebuild(preview, day);

@@ -1,7 +1,8 @@
+import type { Profile } from "../schema/profile.ts";
 import type { NotCountedReason } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
 import type { Ball, Device, Implement } from "../schema/tables.ts";
-import { conditionKey } from "./condition.ts";
+import { conditionKey, gameBatOn } from "./condition.ts";
 import type { AthleteReport, Condition } from "./schema.ts";
 
 type Measuring = AthleteReport["measuring"];
@@ -43,10 +44,14 @@ export function measuringOf(
   reps: RepTable,
   judged: readonly (NotCountedReason | null)[],
   conditions: readonly Condition[],
+  profile: Profile,
   known: Known,
 ): Measuring {
   const rows = judged.flatMap((reason, i) => (reason === null ? [i] : []));
-  const bats = conditions.map((condition) => condition.implement ?? null);
+  const bats = reps.date.map((date, i) => {
+    const bat = conditions[i]?.implement ?? null;
+    return bat === "game" ? (gameBatOn(profile, date) ?? bat) : bat;
+  });
   return {
     devices: tally(rows, reps.words.device_bat, reps.words.device_ball).map(([id, swings]) => {
       const device = known.devices.find((one) => one.id === id);

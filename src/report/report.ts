@@ -83,7 +83,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     series: allSeries(strands, measures, context),
     goals: goalsOf(profile.goals ?? [], strands, new Map(metrics.map((metric) => [metric.id, metric])), context),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
-    measuring: measuringOf(reps, judged, conditions, { implements: bats, balls, devices }),
+    measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),
     notes: notesOf(athlete, facility, person.displayName),
     closings: closingsOf(athlete, facility),

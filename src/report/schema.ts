@@ -123,6 +123,8 @@ export const Series = z.strictObject({
   condition: Condition,
   of: z.strictObject({ swings: Count, hit: Count, foul: Count, miss: Count, notKnown: Count }).nullable(),
   sessions: z.array(SessionValue),
+  /** How many sessions; as a figure of its own, so that a page can point at it. */
+  sessionCount: Count,
   /** First and last block of sessions: the configured windows, else the outer thirds; null with fewer than three sessions in either. */
   first: Block.nullable(),
   last: Block.nullable(),

@@ -35,6 +35,7 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     condition: found.condition,
     of: pooled.of,
     sessions: [...sessions],
+    sessionCount: sessions.length,
     first: blocks && block(sessions, blocks.first),
     last: blocks && block(sessions, blocks.last),
     n: sessions.reduce((sum, session) => sum + session.n, 0),

@@ -43,10 +43,10 @@ export function useAthlete(): AthletePage {
   return page;
 }
 
-/** A figure of the report as plain text with its unit, for a text alternative. */
-export function plainFigure(reading: Reading, at: string, style: FigureStyle): string {
+/** A figure of the report as plain text with its unit (or without, `bare`), for a text alternative. */
+export function plainFigure(reading: Reading, at: string, style: FigureStyle, bare = false): string {
   const { text, unit } = formatFigure(readNumber(reading.source, at), style, reading.words.language, reading.units);
-  return unit === null ? text : `${text}${unitText(reading.words, unit)}`;
+  return unit === null || bare ? text : `${text}${unitText(reading.words, unit)}`;
 }
 
 /** A day of the report as plain text. */

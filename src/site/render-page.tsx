@@ -9,7 +9,7 @@ import { wordsFor } from "./words.ts";
 
 /** A whole document as text. */
 export function htmlOf(document: VNode): string {
-  return `<!doctype html>\n${render(document)}\n`;
+  return `<!DOCTYPE html>\n${render(document)}\n`;
 }
 
 /** One athlete's page for one reader. */

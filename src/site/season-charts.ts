@@ -1,11 +1,21 @@
 import type { GoalMark } from "../charts/chart.ts";
+import { compareChart } from "../charts/compare.ts";
 import { drawSvg } from "../charts/draw.ts";
 import { trendChart } from "../charts/trend.ts";
 import { weeksChart } from "../charts/weeks.ts";
 import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
+import { plainCondition } from "./components/condition.tsx";
 import { plainName } from "./components/names.tsx";
-import { clubCharts, measuresOf, type Placed, trendId } from "./components/series-parts.ts";
+import {
+  clubCharts,
+  compareId,
+  isGoalOf,
+  measuresOf,
+  type Placed,
+  sideBySide,
+  trendId,
+} from "./components/series-parts.ts";
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
 import { type Reading, unitText } from "./reading.ts";
 
@@ -24,6 +34,11 @@ export async function drawCharts(
   for (const placed of lines) {
     if (placed.series.sessions.length < 2) continue;
     charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
+  }
+  if (reader === "family") {
+    for (const rows of sideBySide(report)) {
+      charts.set(compareId(rows[0]!.series.metric), await drawCompare(report, rows, reading));
+    }
   }
   if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
   return charts;
@@ -72,9 +87,7 @@ function goalLabel({ low, high }: GoalMark, number: (value: number) => string, {
 
 /** The goal that is about just this series. */
 function goalOf(report: AthleteReport, series: Series): GoalReport | null {
-  const key = (condition: object) => JSON.stringify(Object.entries(condition).sort(([a], [b]) => (a < b ? -1 : 1)));
-  const mine = key(series.condition);
-  return report.goals.find((goal) => goal.metric === series.metric && key(goal.condition) === mine) ?? null;
+  return report.goals.find((goal) => isGoalOf(goal, series)) ?? null;
 }
 
 function markOf(goal: GoalReport): GoalMark | null {
@@ -100,6 +113,7 @@ function scaled(series: Series, factor: number): Series {
     })),
     first: block(series.first),
     last: block(series.last),
+    stretches: series.stretches.map((stretch) => ({ ...stretch, mean: stretch.mean * factor })),
     trend: {
       ...series.trend,
       sessionLine: line && {
@@ -112,6 +126,34 @@ function scaled(series: Series, factor: number): Series {
       },
     },
   };
+}
+
+/** First and last block of one metric's settings, one row each. */
+async function drawCompare(report: AthleteReport, rows: readonly Placed[], reading: Reading): Promise<string> {
+  const { words, units } = reading;
+  const { metric, unit: written, decimals } = rows[0]!.series;
+  const { factor, unit } = shownUnit(written, units);
+  const label = ({ at }: Placed) => plainCondition(reading, report, at);
+  return drawSvg(
+    compareChart(
+      compareId(metric),
+      rows.map((placed) => ({
+        label: label(placed).replace(/^./u, (letter) => letter.toUpperCase()),
+        first: placed.series.first!.mean * factor,
+        last: placed.series.last!.mean * factor,
+      })),
+      {
+        xTitle: words.text("measure.axis", {
+          metric: plainName(words, "metric", metric),
+          unit: unitText(words, unit).trim(),
+        }),
+        first: words.text("change.first"),
+        last: words.text("change.last"),
+        decimals,
+      },
+      localeOf(words.language),
+    ),
+  );
 }
 
 async function drawWeeks(report: AthleteReport, { words }: Reading): Promise<string> {

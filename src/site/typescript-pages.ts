@@ -7,7 +7,7 @@ let registered = false;
 
 /**
  * Lets Eleventy, which imports page entries itself, read TypeScript with JSX. The settings are named by their full path: tsx would
- * look for them where the command was started, and a build may be started anywhere.
+ * look for them in the folder where the process was started, and a test runner has none of its own.
  */
 export function readTypeScriptPages(): void {
   if (registered) return;

@@ -5,6 +5,9 @@
 /** Up to this many values the exact distribution is worked out (it costs about n to the fourth power). */
 export const EXACT_UP_TO = 100;
 
+/** Distributions worked out before: a season asks for the same few lengths hundreds of times. Nobody writes into them. */
+const worked = new Map<number, Float64Array>();
+
 /**
  * Chance of at most t discordant pairs among all n(n-1)/2 when every order of n untied values is equally likely.
  *
@@ -15,6 +18,8 @@ export const EXACT_UP_TO = 100;
  * @example discordantCdf(3) // => [1/6, 3/6, 5/6, 1]
  */
 export function discordantCdf(n: number): Float64Array {
+  const known = worked.get(n);
+  if (known) return known;
   if (!(Number.isInteger(n) && n >= 1 && n <= EXACT_UP_TO)) {
     throw new RangeError(`the exact distribution is for 1 to ${EXACT_UP_TO} values, got ${n}`);
   }
@@ -27,6 +32,7 @@ export function discordantCdf(n: number): Float64Array {
     cdf[t] = Math.min(1, sum);
   }
   cdf[chance.length - 1] = 1;
+  worked.set(n, cdf);
   return cdf;
 }
 

@@ -80,6 +80,7 @@ export function series(course: Course): Series {
     condition: course.condition,
     of: course.of ?? null,
     sessions,
+    sessionCount: sessions.length,
     first: enough ? blockOf(sessions.slice(0, third)) : null,
     last: enough ? blockOf(sessions.slice(-third)) : null,
     n: sessions.reduce((total, session) => total + session.n, 0),

@@ -82,10 +82,7 @@ function Row({ placed }: { readonly placed: Placed }) {
         {series.of === null ? null : <Denominator at={`${at}/of`} />}
       </th>
       <td class="n">
-        <Say
-          k="club.nValue"
-          with={{ swings: <Figure at={`${at}/n`} />, days: <Figure at={`${at}/sessions/length`} /> }}
-        />
+        <Say k="club.nValue" with={{ swings: <Figure at={`${at}/n`} />, days: <Figure at={`${at}/sessionCount`} /> }} />
       </td>
       <td class="n">{series.first === null ? none : <SeriesFigure of={at} at="first/mean" bare />}</td>
       <td class="n">{series.last === null ? none : <SeriesFigure of={at} at="last/mean" bare />}</td>

@@ -5,7 +5,7 @@ import { ClubMeasures } from "./club-measures.tsx";
 import { ClubWeeks } from "./club-weeks.tsx";
 import { ClubWho } from "./club-who.tsx";
 import { Colophon } from "./colophon.tsx";
-import { plainCondition } from "./condition.tsx";
+import { Condition } from "./condition.tsx";
 import { LedgerLine } from "./counted.tsx";
 import { Day } from "./day.tsx";
 import { Document } from "./document.tsx";
@@ -66,8 +66,8 @@ export function ClubPage() {
                   <h3>
                     <Named kind="metric" id={placed.series.metric} />
                   </h3>
-                  <p class="setup" data-own>
-                    {plainCondition(reading, report, placed.at)}
+                  <p class="setup">
+                    <Condition of={placed.at} report={report} />
                   </p>
                   <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)} />
                 </div>

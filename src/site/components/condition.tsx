@@ -64,7 +64,7 @@ export function plainCondition(reading: Reading, report: AthleteReport, of: stri
     const style = { unit: "mph", decimals: 0 };
     parts.push(
       words.text("condition.pitch", {
-        low: plainFigure({ ...reading }, `${of}/condition/pitchSpeed/0`, style),
+        low: plainFigure(reading, `${of}/condition/pitchSpeed/0`, style, true),
         high: plainFigure(reading, `${of}/condition/pitchSpeed/1`, style),
       }),
     );

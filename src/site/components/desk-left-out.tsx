@@ -1,6 +1,6 @@
 import type { DeskView } from "../desk-view.ts";
 import { useReading } from "../reading.ts";
-import { Named } from "./names.tsx";
+import { Named, plainName } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 
@@ -28,7 +28,11 @@ export function DeskLeftOut({ view }: { readonly view: DeskView }) {
               }}
             />
           </summary>
-          <Scroll name={words.text("table.scroll", { name: words.text("desk.examples") })}>
+          <Scroll
+            name={words.text("table.scroll", {
+              name: words.text("desk.examples", { reason: plainName(words, "reason", reason) }),
+            })}
+          >
             <table>
               <thead>
                 <tr>

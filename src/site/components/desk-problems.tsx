@@ -1,5 +1,6 @@
 import type { DeskInput, DeskView } from "../desk-view.ts";
 import { useReading } from "../reading.ts";
+import type { MessageKey } from "../words.ts";
 import { Count, Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 
@@ -16,7 +17,7 @@ export function DeskProblems({ view }: { readonly view: DeskView }) {
           <Say k="desk.noProblems" />
         </p>
       ) : (
-        <ProblemTable problems={problems} />
+        <ProblemTable name="desk.problems" problems={problems} />
       )}
       {rowProblems.length === 0 ? null : (
         <details>
@@ -28,17 +29,22 @@ export function DeskProblems({ view }: { readonly view: DeskView }) {
               <Say k="desk.rowProblemsMore" />
             </p>
           ) : null}
-          <ProblemTable problems={rowProblems} />
+          <ProblemTable name="desk.rowProblemsName" problems={rowProblems} />
         </details>
       )}
     </section>
   );
 }
 
-function ProblemTable({ problems }: { readonly problems: DeskInput["problems"] }) {
+interface TableProps {
+  readonly name: MessageKey;
+  readonly problems: DeskInput["problems"];
+}
+
+function ProblemTable({ name, problems }: TableProps) {
   const { words } = useReading();
   return (
-    <Scroll name={words.text("table.scroll", { name: words.text("desk.problems") })}>
+    <Scroll name={words.text("table.scroll", { name: words.text(name) })}>
       <table>
         <thead>
           <tr>

@@ -50,8 +50,10 @@ export function Document(props: DocumentProps) {
 function Notice({ notice, words }: { readonly notice: NonNullable<DocumentProps["notice"]>; readonly words: Words }) {
   const { text, language } = localText(notice, words.language);
   return (
-    <p class="notice" data-own lang={language !== null && language !== words.language ? language : undefined}>
-      {text}
-    </p>
+    <aside class="notice" aria-label={words.text("page.notice")}>
+      <p data-own lang={language !== null && language !== words.language ? language : undefined}>
+        {text}
+      </p>
+    </aside>
   );
 }

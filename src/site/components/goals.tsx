@@ -9,6 +9,7 @@ import { ProgressBar } from "./progress-bar.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
+import { seriesOfGoal } from "./series-parts.ts";
 
 /** Goals and how far along they are, in neutral words. */
 export function Goals() {
@@ -38,23 +39,16 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
         <Condition of={at} report={report} />
       </p>
       {goal.baseline === null || goal.current === null ? (
+        <NoProgress goal={goal} />
+      ) : goal.progress === null ? (
         <p>
-          <Say k="goals.noProgress" />
+          <Say k="goals.already" />
         </p>
-      ) : goal.progress === null ? null : (
+      ) : (
         <>
           <ProgressBar share={goal.progress} />
           <p>
-            <Say
-              k="goals.progress"
-              with={{
-                share: (
-                  <strong>
-                    <Figure at={`${at}/progress`} share />
-                  </strong>
-                ),
-              }}
-            />
+            <Progress progress={goal.progress} at={`${at}/progress`} />
           </p>
         </>
       )}
@@ -65,6 +59,39 @@ function Goal({ goal, at }: { readonly goal: GoalReport; readonly at: string }) 
         </p>
       )}
     </>
+  );
+}
+
+/** How much of the way is done. A share below nothing or above all says less than words. */
+function Progress({ progress, at }: { readonly progress: number; readonly at: string }) {
+  if (progress >= 1) return <Say k="goals.past" />;
+  if (progress < 0) return <Say k="goals.back" />;
+  return (
+    <Say
+      k="goals.progress"
+      with={{
+        share: (
+          <strong>
+            <Figure at={at} share />
+          </strong>
+        ),
+      }}
+    />
+  );
+}
+
+/** Why nothing can be said: the set-up changed on the way, or the days are too few. */
+function NoProgress({ goal }: { readonly goal: GoalReport }) {
+  const found = seriesOfGoal(useAthlete().report, goal);
+  const broken = found !== null && found.series.breaks.length > 0;
+  return (
+    <p>
+      {broken ? (
+        <Say k="goals.broken" with={{ day: <Day at={`${found.at}/breaks/0/date`} /> }} />
+      ) : (
+        <Say k="goals.noProgress" />
+      )}
+    </p>
   );
 }
 

@@ -1,13 +1,15 @@
 import type { ComponentChildren } from "preact";
-import { useAthlete } from "../reading.ts";
+import type { AthleteReport } from "../../report/schema.ts";
+import { plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
 import { StretchMeans } from "./breaks.tsx";
-import { Condition } from "./condition.tsx";
+import { ChartFigure } from "./chart-figure.tsx";
+import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
-import { Named } from "./names.tsx";
+import { Named, plainName } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { measuresOf, type Placed, sessionWord, takesInZero } from "./series-parts.ts";
+import { compareId, measuresOf, type Placed, sessionWord, sideBySide, takesInZero } from "./series-parts.ts";
 
 /** The season in a few lines, one measure each: values, change and range, and no judgement. */
 export function Headline() {
@@ -28,6 +30,9 @@ export function Headline() {
               </li>
             ))}
           </ul>
+          {sideBySide(report).map((rows) => (
+            <Compare key={rows[0]?.series.metric} rows={rows} />
+          ))}
           <p class="aside">
             <Say k="change.how" />
           </p>
@@ -35,6 +40,29 @@ export function Headline() {
       )}
     </Section>
   );
+}
+
+/** The settings of one metric under each other: did what was won in one arrive in the next? */
+function Compare({ rows }: { readonly rows: readonly Placed[] }) {
+  const reading = useReading();
+  const { report } = useAthlete();
+  const { metric } = rows[0]!.series;
+  return <ChartFigure id={compareId(metric)} alt={compareAlt(reading, report, rows)} />;
+}
+
+/** The sentence that stands for a comparison. */
+function compareAlt(reading: Reading, report: AthleteReport, rows: readonly Placed[]): string {
+  const { words } = reading;
+  const parts = rows.map(({ series, at }) => {
+    const style = { unit: series.unit, decimals: series.decimals };
+    return words.text("compare.row", {
+      condition: plainCondition(reading, report, at),
+      first: plainFigure(reading, `${at}/first/mean`, style),
+      last: plainFigure(reading, `${at}/last/mean`, style),
+    });
+  });
+  const metric = plainName(words, "metric", rows[0]!.series.metric);
+  return words.text("compare.alt", { metric, rows: parts.join("; ") });
 }
 
 function MeasureLine({ placed }: { readonly placed: Placed }) {
@@ -106,7 +134,7 @@ function MeasureLine({ placed }: { readonly placed: Placed }) {
 }
 
 function Sessions({ placed, bare }: { readonly placed: Placed; readonly bare: boolean }) {
-  const days = <Count k={sessionWord(placed.series)} at={`${placed.at}/sessions/length`} />;
+  const days = <Count k={sessionWord(placed.series)} at={`${placed.at}/sessionCount`} />;
   return bare ? days : <Say k="change.noBlocks" with={{ days }} />;
 }
 

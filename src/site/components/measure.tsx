@@ -1,5 +1,6 @@
-import type { AthleteReport } from "../../report/schema.ts";
+import type { AthleteReport, Series } from "../../report/schema.ts";
 import { plainDay, plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
+import type { MessageKey } from "../words.ts";
 import { Breaks, Joined } from "./breaks.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Condition, plainCondition } from "./condition.tsx";
@@ -51,7 +52,7 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
-            <Say k={series.trend.sessionLine === null ? "measure.caption" : "measure.captionLine"} />
+            <Say k={captionOf(series)} />
           </ChartFigure>
         )}
         <Values placed={placed} />
@@ -71,6 +72,13 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <SessionTable placed={placed} />
     </article>
   );
+}
+
+/** What the marks of a chart are: only those that are drawn. */
+function captionOf({ first, last, trend, breaks }: Series): MessageKey {
+  if (breaks.length > 0) return "measure.captionBroken";
+  if (first === null || last === null) return "measure.captionDots";
+  return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
 }
 
 /** The sentence that stands for a trend chart. */
@@ -131,7 +139,7 @@ function Values({ placed }: { readonly placed: Placed }) {
                 k="change.behind"
                 with={{
                   swings: <Count k="count.swings" at={`${at}/n`} />,
-                  days: <Count k={sessionWord(series)} at={`${at}/sessions/length`} />,
+                  days: <Count k={sessionWord(series)} at={`${at}/sessionCount`} />,
                 }}
               />
             </span>
@@ -145,7 +153,7 @@ function Values({ placed }: { readonly placed: Placed }) {
 /** The change's range in plain words, or why there is none. */
 function Range({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
-  const days = <Count k={sessionWord(series)} at={`${at}/sessions/length`} />;
+  const days = <Count k={sessionWord(series)} at={`${at}/sessionCount`} />;
   if (series.change === null) {
     const blocks = series.first !== null && series.last !== null;
     return (

@@ -70,7 +70,7 @@ function Row({ placed }: { readonly placed: Placed }) {
         <Figure at={`${at}/n`} />
       </td>
       <td class="n">
-        <Figure at={`${at}/sessions/length`} />
+        <Figure at={`${at}/sessionCount`} />
       </td>
       {(["first", "last"] as const).map((which) => (
         <td class="n" key={which}>

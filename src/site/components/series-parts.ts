@@ -1,4 +1,4 @@
-import type { AthleteReport, Series } from "../../report/schema.ts";
+import type { AthleteReport, GoalReport, Series } from "../../report/schema.ts";
 import { ENVIRONMENTS } from "../../schema/columns.ts";
 
 /** A series with the JSON pointer that leads to it. */
@@ -8,8 +8,17 @@ export interface Placed {
   readonly index: number;
 }
 
+/** Sessions from which a page speaks of a change: with fewer the range is so wide that it tells a reader nothing. */
+const SESSIONS_FOR_A_CHANGE = 5;
+
+/** The series as a page speaks of it. */
+function spokenOf(series: Series): Series {
+  if (series.sessionCount >= SESSIONS_FOR_A_CHANGE) return series;
+  return { ...series, change: null, trend: { ...series.trend, sessionLine: null } };
+}
+
 const placed = (report: AthleteReport): Placed[] =>
-  report.series.map((series, index) => ({ series, at: `/series/${index}`, index }));
+  report.series.map((series, index) => ({ series: spokenOf(series), at: `/series/${index}`, index }));
 
 /** The season's measures in the facility's order; several series of one measure keep the report's order. */
 export function measuresOf(report: AthleteReport): Placed[] {
@@ -36,6 +45,19 @@ export function takesInZero([low, high]: readonly [number, number]): boolean {
   return low <= 0 && high >= 0;
 }
 
+/** Measures of one metric in several settings, where each has a start and an end: what a hitter carries from one to the next. */
+export function sideBySide(report: AthleteReport): Placed[][] {
+  const byMetric = new Map<string, Placed[]>();
+  for (const placed of measuresOf(report)) {
+    const { first, last, metric } = placed.series;
+    if (first !== null && last !== null) byMetric.set(metric, [...(byMetric.get(metric) ?? []), placed]);
+  }
+  return [...byMetric.values()].filter((rows) => rows.length > 1);
+}
+
+/** Id of the chart that puts a metric's settings side by side. */
+export const compareId = (metric: string): string => `compare-${metric.replaceAll("_", "-")}`;
+
 /** Charts that fit on the club's one page. */
 const CLUB_CHARTS = 3;
 
@@ -53,4 +75,19 @@ export function clubCharts(report: AthleteReport): Placed[] {
   }
   const first = [...nearest.values()];
   return [...first, ...drawable.filter((placed) => !first.includes(placed))].slice(0, CLUB_CHARTS);
+}
+
+const sameCondition = (a: object, b: object): boolean => {
+  const key = (condition: object) => JSON.stringify(Object.entries(condition).sort(([x], [y]) => (x < y ? -1 : 1)));
+  return key(a) === key(b);
+};
+
+/** Is the goal about just this series? */
+export function isGoalOf(goal: GoalReport, series: Series): boolean {
+  return goal.metric === series.metric && sameCondition(goal.condition, series.condition);
+}
+
+/** The series that a goal is about, where the report has it. */
+export function seriesOfGoal(report: AthleteReport, goal: GoalReport): Placed | null {
+  return placed(report).find(({ series }) => isGoalOf(goal, series)) ?? null;
 }

@@ -1,9 +1,9 @@
 import { shownUnit } from "../figures.ts";
 import { unitText, useAthlete, useReading } from "../reading.ts";
-import { plainCondition } from "./condition.tsx";
+import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
-import { plainName } from "./names.tsx";
+import { Named, plainName } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
@@ -28,7 +28,14 @@ export function SessionTable({ placed }: { readonly placed: Placed }) {
       <Scroll name={words.text("table.scroll", { name })}>
         <table>
           <caption>
-            <span data-own>{name}</span> ({unitText(words, shownUnit(series.unit, reading.units).unit).trim()})
+            <Say
+              k="measure.tableName"
+              with={{
+                metric: <Named kind="metric" id={series.metric} />,
+                condition: <Condition of={at} report={report} />,
+              }}
+            />{" "}
+            ({unitText(words, shownUnit(series.unit, reading.units).unit).trim()})
           </caption>
           <thead>
             <tr>

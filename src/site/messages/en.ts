@@ -7,8 +7,8 @@ export const en = {
   "page.skip": "Skip to the report",
   "page.family.title": "{name} · {season}",
   "page.club.title": "{name} · summary for a club · {season}",
-  "page.report": "A hitter’s winter",
   "page.summary": "Hitting summary",
+  "page.notice": "About this page",
   "page.asOf": "As of {day}",
   "page.period": "{start} to {end}",
   "page.contact": "Contact: {contact}",
@@ -74,7 +74,6 @@ export const en = {
   "ball.baseball": "baseball",
   "ball.softball": "softball",
   "ball.soft": "soft ball",
-  "ball.plyo": "plyo ball",
   "side.left": "left side",
   "side.right": "right side",
   "purpose.training": "training swings",
@@ -108,8 +107,6 @@ export const en = {
   "level.independent-professional": "independent professional",
   "level.middle-school": "middle school",
   "level.12u": "12U",
-  "sex.female": "female",
-  "sex.male": "male",
   "position.outfield": "outfield",
   "position.infield": "infield",
   "position.catcher": "catcher",
@@ -122,14 +119,12 @@ export const en = {
   "position.center field": "center field",
   "position.right field": "right field",
   "position.designated hitter": "designated hitter",
-  "athlete.age": "{n, plural, one {{figure} year old} other {{figure} years old}}",
   "athlete.record": "{swings} on {days}",
 
   // Counts
   "count.swings": "{n, plural, one {{figure} swing} other {{figure} swings}}",
   "count.days": "{n, plural, one {{figure} training day} other {{figure} training days}}",
   "count.sessions": "{n, plural, one {{figure} session} other {{figure} sessions}}",
-  "count.span": "{n, plural, one {{figure} day} other {{figure} days}}",
   "count.rows": "{n, plural, one {{figure} row} other {{figure} rows}}",
 
   // What changed
@@ -145,10 +140,9 @@ export const en = {
   "change.rangeShort": "somewhere between {low} and {high}",
   "change.rangeShortZero": "somewhere between {low} and {high}, which takes in zero",
   "change.zero": "Zero, which would be no change, lies within this range.",
-  "change.onlyValues": "{days}: too few to draw a line, so only the values are shown.",
   "change.onlyBlocks": "No line was drawn for these days, so only the values are shown.",
   "change.noBlocks": "{days}: too few to draw a line or to compare a start with an end.",
-  "change.broken": "no change is given: the set-up became another one on {day}",
+  "change.broken": "no change is given: the set-up changed on {day}",
   "break.bat-sensor": "From {day} on, another bat sensor was used: {to}.",
   "break.ball-screen": "From {day} on, another device measured the ball: {to}.",
   "break.device": "From {day} on, another device measured this: {to}.",
@@ -164,7 +158,6 @@ export const en = {
   "break.stretch": "Stretch",
   "break.then": ", then ",
   "change.behind": "{swings} on {days}",
-  "change.noSeries": "No swings of this kind were measured.",
   "change.how":
     "How to read this: every figure is the average of a training day, never a single best swing. “Start” and “end” are averages over the first and the last training days.",
 
@@ -175,13 +168,15 @@ export const en = {
   "measure.of":
     "Of {swings} of this kind, {hit} were hit, {foul} fouled and {miss} missed; of {notKnown} the result is not known.",
   "measure.ofAllKnown": "Of {swings} of this kind, {hit} were hit, {foul} fouled and {miss} missed.",
-  "measure.weekly": "Per week: {perWeek}, with a 95% range of {low} to {high}.",
   "measure.values": "All values, day by day",
   "measure.alt":
     "Chart of {metric}, {condition}: one dot for each training day from {from} to {to}. Start {first}, end {last}. The table below the chart holds every value.",
   "measure.altNoBlocks":
     "Chart of {metric}, {condition}: one dot for each training day from {from} to {to}. The table below the chart holds every value.",
+  "measure.captionDots": "Dots are training days.",
   "measure.caption": "Dots are training days, the bars are the averages of start and end.",
+  "measure.captionBroken":
+    "Dots are training days. At the upright line the set-up changed; the bars are the averages before and after.",
   "measure.captionLine":
     "Dots are training days, with the line through them; the bars are the averages of start and end.",
   "measure.axis": "{metric}, {unit}",
@@ -195,10 +190,8 @@ export const en = {
   "table.swings": "Swings",
   "table.mean": "Average",
   "table.sd": "Spread (SD)",
-  "table.median": "Middle",
   "table.p90": "Top-tenth mark",
   "table.max": "Highest",
-  "table.none": "none",
   "table.scroll": "{name} (scrolls sideways)",
 
   // Other series
@@ -210,6 +203,9 @@ export const en = {
   "others.days": "Days",
 
   // Goals
+  "compare.alt": "{metric}, start and end side by side. {rows}.",
+  "compare.row": "{condition}: {first} at the start, {last} at the end",
+
   "goals.head": "Goals",
   "goals.target": "{metric}: {target} by {by}",
   "goals.window": "{metric} between {low} and {high}, on {share} of swings, by {by}",
@@ -219,6 +215,10 @@ export const en = {
   "goals.values": "Start {baseline}, latest {current}.",
   "goals.behind": "Start: {firstSwings} on {firstDays}. Latest: {lastSwings} on {lastDays}.",
   "goals.progress": "{share} of the way from start to goal",
+  "goals.past": "At the goal or past it",
+  "goals.back": "Further from the goal than at the start",
+  "goals.already": "The start was already at this goal.",
+  "goals.broken": "The set-up changed on {day}, so values before and after are not put on one scale.",
   "goals.noProgress": "There are not enough training days to say how far along this goal is.",
   "goals.why": "Why: {why}",
 
@@ -239,7 +239,6 @@ export const en = {
   "work.days": "Days",
   "work.kinds": "Of these",
   "work.none": "No practice is on file for this season.",
-  "work.weeks": "The last {n, plural, one {week} other {{figure} weeks}}",
 
   // Notes
   "start.head": "Where we began",
@@ -250,7 +249,6 @@ export const en = {
   "notes.kind.milestone": "Milestone",
   "notes.kind.words": "Note",
   "notes.about": "About {things}",
-  "notes.by": "{author}",
   "notes.byRole": "{author}, {role}",
   "words.head": "In the hitter’s own words",
   "closing.head": "To close the season",
@@ -261,9 +259,7 @@ export const en = {
   "program.byOnly": "Set up by {by}.",
   "program.on": "Set up on {day}.",
   "program.dose": "{sets} × {reps}",
-  "program.doseAlt": "Sets × repetitions",
   "program.rest": "Rest {rest}",
-  "program.bat": "Bat",
   "program.perWeek": "{n, plural, one {{figure} day a week} other {{figure} days a week}}",
   "program.where.home": "at home",
   "program.where.supervised": "only with a coach or an adult present",
@@ -364,7 +360,6 @@ export const en = {
   "club.work": "Work, last weeks",
   "club.terms": "Terms",
   "club.charts": "Course of the season",
-  "club.message": "From the coach",
   "club.age": "Age",
   "club.bats": "Bats",
   "club.throws": "Throws",
@@ -395,7 +390,6 @@ export const en = {
   "club.term.pooled": "Pooled: several set-ups taken together with fixed weights.",
   "club.term.mph": "mph: miles per hour; n: swings; SD: standard deviation.",
   "club.noMeasures": "No measure of the season has values to show.",
-  "club.lastWeeks": "Measured swings by week: {weeks}",
 
   // Desk
   "desk.title": "Trainer’s desk · {name}",
@@ -404,19 +398,15 @@ export const en = {
   "desk.athletes": "Athletes",
   "desk.none": "No athlete is on file yet.",
   "desk.athlete": "Athlete",
-  "desk.id": "Id",
-  "desk.rows": "Rows",
   "desk.counted": "Counted",
   "desk.notCounted": "Not counted",
   "desk.setAside": "Set aside",
   "desk.days": "Days",
-  "desk.lastDay": "Last day",
   "desk.family": "Family page",
   "desk.club": "Club page",
   "desk.report": "Numbers",
   "desk.reportLink": "JSON",
   "desk.repsLink": "swings",
-  "desk.published": "published",
   "desk.notPublished": "not published",
   "desk.noLink": "no link",
   "desk.why.no-consent": "not published: no consent is on file",
@@ -433,11 +423,10 @@ export const en = {
   "desk.ledgerLink": "The full list is in {link}.",
   "desk.rowsHead": "What was not counted or set aside",
   "desk.reasonCount": "{reason}: {rows}",
-  "desk.examples": "First rows with this reason",
+  "desk.examples": "First rows: {reason}",
   "desk.place": "Place",
   "desk.column": "Field",
   "desk.value": "Value",
-  "desk.rowLine": "line {line}",
   "desk.noRows": "Every row that was read was counted.",
   "desk.problems": "To put right",
   "desk.noProblems": "Nothing to put right.",
@@ -446,6 +435,7 @@ export const en = {
   "desk.level.note": "worth knowing",
   "desk.rowProblems":
     "{n, plural, one {{figure} row set aside, with what to do} other {{figure} rows set aside, with what to do}}",
+  "desk.rowProblemsName": "Rows set aside",
   "desk.rowProblemsMore": "Only the first are shown here.",
   "desk.problem": "Problem",
   "desk.remedy": "What to do",

@@ -22,8 +22,8 @@ consent:
   - { by: self, as: self, on: 2025-10-06, readers: [family, club], covers: [numbers, peers] }
 recipients:
   - { id: own-copy, reader: family, label: Own copy }
-  - { id: club-office, reader: club, label: Club office, until: 2026-05-31 }
-  - { id: agent, reader: club, label: Agent, until: 2026-05-31 }
+  - { id: club-office, reader: club, label: Club office, until: 2030-06-30 }
+  - { id: agent, reader: club, label: Agent, until: 2030-06-30 }
 goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 77, by: 2026-02-20, set: 2025-10-09 }
   - { metric: exit_velocity, condition: { environment: machine, implement: game }, at_least: 100, share: 0.5, by: 2026-02-20, set: 2025-10-09 }
@@ -59,7 +59,7 @@ Quality ends the round, not a number on a bucket.
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Anselm,

@@ -17,7 +17,7 @@ masses: [{ date: 2025-10-06, lb: 152 }, { date: 2026-02-16, lb: 154 }]
 game_bat: bb-32
 joined: 2025-10-06
 consent:
-  - { by: guardian, as: guardian, on: 2025-10-03, readers: [family, club], covers: [numbers, peers], until: 2026-12-31 }
+  - { by: guardian, as: guardian, on: 2025-10-03, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 67, by: 2026-02-20, set: 2025-10-08 }
   - { metric: exit_velocity, condition: { environment: tee, implement: game }, target: 80, by: 2026-02-20, set: 2025-10-08 }
@@ -51,7 +51,7 @@ Measure with one sensor only from here on, and write down which.
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Bastian,

@@ -19,10 +19,10 @@ joined: 2025-10-06
 gates:
   - { applies: { environment: machine, implement: game }, at_least: 61 }
 consent:
-  - { by: guardian, as: guardian, on: 2025-10-02, readers: [family, club], covers: [numbers, peers], until: 2026-12-31 }
+  - { by: guardian, as: guardian, on: 2025-10-02, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 recipients:
   - { id: home, reader: family, label: Home }
-  - { id: summer-club, reader: club, label: Summer club, until: 2026-08-31 }
+  - { id: summer-club, reader: club, label: Summer club, until: 2030-06-30 }
 goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 66, by: 2026-02-20, set: 2025-10-08, why: The gain should show against a pitch }
   - { metric: exit_velocity, condition: { environment: machine, implement: game }, at_least: 84, share: 0.5, by: 2026-02-20, set: 2025-10-08, why: Hard contact more often than not }
@@ -59,7 +59,7 @@ health professional.
   "closing.md": `---
 date: 2026-02-21
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Corwin,

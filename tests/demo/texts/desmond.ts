@@ -22,7 +22,7 @@ consent:
   - { by: self, as: self, on: 2025-10-06, readers: [family, club], covers: [numbers, peers] }
 recipients:
   - { id: own-copy, reader: family, label: Own copy }
-  - { id: college-staff, reader: club, label: College staff, until: 2026-06-30 }
+  - { id: college-staff, reader: club, label: College staff, until: 2030-06-30 }
 goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 74, by: 2026-02-20, set: 2025-10-09 }
   - { metric: exit_velocity, condition: { ball: soft-nine }, at_least: 84, share: 0.5, by: 2026-02-20, set: 2025-10-09, why: A free swing at a ball that forgives }
@@ -57,7 +57,7 @@ The ladder is off the card. It did no harm that we could see, and nothing that w
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Des,

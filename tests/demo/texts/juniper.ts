@@ -17,7 +17,7 @@ masses: [{ date: 2025-10-07, lb: 141 }, { date: 2026-02-17, lb: 143 }]
 game_bat: fp-33
 joined: 2025-10-07
 consent:
-  - { by: guardian, as: guardian, on: 2025-10-01, readers: [family, club], covers: [numbers, peers], until: 2026-09-30 }
+  - { by: guardian, as: guardian, on: 2025-10-01, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 goals:
   - { metric: bat_speed, condition: { environment: front-toss, implement: game }, target: 59.5, by: 2026-02-20, set: 2025-10-09, why: A freer turn }
   - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 57, by: 2026-02-20, set: 2025-10-09, why: The same turn with less time }
@@ -53,7 +53,7 @@ The order is on purpose: the pitch first, while you are fresh.
   "closing.md": `---
 date: 2026-02-20
 by: oda
-readers: [family, club]
+readers: [family]
 ---
 
 Juniper,

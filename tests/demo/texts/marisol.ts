@@ -19,7 +19,7 @@ joined: 2025-10-08
 limits:
   - { from: 2025-10-06, to: 2026-02-22, none_of: [overload], decided_by_role: coach and guardian }
 consent:
-  - { by: guardian, as: guardian, on: 2025-10-01, readers: [family], covers: [numbers], until: 2026-12-31 }
+  - { by: guardian, as: guardian, on: 2025-10-01, readers: [family], covers: [numbers], until: 2030-12-31 }
 recipients:
   - { id: casa, reader: family, label: Casa }
 language: es

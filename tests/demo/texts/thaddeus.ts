@@ -27,7 +27,7 @@ measures:
   - { metric: exit_velocity, condition: { environment: machine, implement: game, side: right }, purpose: training }
   - { metric: exit_velocity, condition: { environment: machine, implement: game, side: left }, purpose: training }
 consent:
-  - { by: guardian, as: guardian, on: 2025-10-05, readers: [family, club], covers: [numbers, peers], until: 2026-12-31 }
+  - { by: guardian, as: guardian, on: 2025-10-05, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game, side: right }, target: 69, by: 2026-02-20, set: 2025-10-09 }
   - { metric: bat_speed, condition: { environment: machine, implement: game, side: left }, target: 64, by: 2026-02-20, set: 2025-10-09 }
@@ -62,7 +62,7 @@ Keep a list of pitches seen from each side. It will say more about the summer th
   "closing.md": `---
 date: 2026-02-20
 by: brandt
-readers: [family, club]
+readers: [family]
 ---
 
 Thad,

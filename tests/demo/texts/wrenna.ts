@@ -54,7 +54,7 @@ Come back slowly. There is no prize for doing the missed weeks twice.
   "closing.md": `---
 date: 2026-02-20
 by: oda
-readers: [family, club]
+readers: [family]
 ---
 
 Wrenna,

@@ -1,0 +1,133 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type Built, build } from "../../src/build.ts";
+import { realEffects, thisProcess } from "../../src/cli/effects.ts";
+import { sayProblem } from "../../src/cli/messages.ts";
+import { readPointer } from "../../src/site/pointer.ts";
+import { launch } from "./browser.ts";
+import { figuresOn } from "./figures-on-page.ts";
+import { type StaticServer, serveFiles } from "./static-server.ts";
+
+/** The committed demo season, built as anybody would, in a folder of its own. */
+const folder = mkdtempSync(join(tmpdir(), "winterbook-demo-"));
+let built: Built;
+let files: { path: string; body: Buffer }[];
+let server: StaticServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  const state = join(folder, ".winterbook");
+  const paths = {
+    content: "content",
+    data: "data",
+    out: join(folder, "_site"),
+    desk: join(folder, "_desk"),
+    state,
+    hold: state,
+  };
+  const effects = { ...realEffects(() => {}, process.stderr), progress: () => {}, runner: thisProcess };
+  built = await build(paths, { say: sayProblem }, effects);
+  files = readdirSync(paths.out, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .map((path) => ({ path: relative(paths.out, path), body: readFileSync(path) }));
+  server = await serveFiles(files);
+  browser = await launch();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const published = () => built.links.filter(({ withheld }) => withheld === null);
+const reportOf = (athlete: string) =>
+  JSON.parse(readFileSync(join(folder, "_desk", "reports", `${athlete}.json`), "utf8"));
+
+test("eight of nine athletes are published, and the one nobody agreed for is on the desk alone", () => {
+  expect(new Set(published().map(({ athlete }) => athlete)).size).toBe(8);
+  expect(built.athletes).toHaveLength(9);
+  expect(reportOf("rufus-ellingthorpe").athlete.displayName).toBe("Rufus E.");
+  expect(files.filter(({ body }) => /rufus|ellingthorpe/i.test(body.toString("utf8")))).toEqual([]);
+});
+
+test("the public folder holds what it may hold and nothing else", () => {
+  const allowed =
+    /^(index\.html|404\.html|robots\.txt|assets\/[\w.-]+\.(css|woff2|txt)|[rc]\/[a-z0-9]{26,}\/(index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp)))$/;
+  expect(files.map(({ path }) => path).filter((path) => !allowed.test(path))).toEqual([]);
+});
+
+test("every page says that the demo is invented", () => {
+  const pages = files.filter(({ path }) => path.endsWith(".html"));
+  expect(pages.filter(({ body }) => !body.includes("all invented")).map(({ path }) => path)).toEqual([]);
+});
+
+test.each([390, 1280])(
+  "every published page reads well %d px wide: quiet, whole, and with the report's own figures",
+  async (width) => {
+    const context = await browser.newContext({ viewport: { width, height: 844 } });
+    let compared = 0;
+    for (const { athlete, path } of published()) {
+      const report = reportOf(athlete);
+      const page = await context.newPage();
+      const trouble: string[] = [];
+      page.on("console", (message) => trouble.push(message.text()));
+      page.on("request", (request) => request.url().startsWith(server.origin) || trouble.push(request.url()));
+      await page.goto(`${server.origin}/${path}`);
+      expect(trouble, path).toEqual([]);
+      expect(await page.locator("html").innerHTML(), path).not.toMatch(/NaN|undefined|Infinity|\[object|>null</);
+      expect(await page.evaluate("document.documentElement.scrollWidth"), path).toBeLessThanOrEqual(width);
+      for (const { at, value } of await figuresOn(page)) {
+        expect(value, `${path} ${at}`).toBe(String(readPointer(report, at ?? "")));
+        compared += 1;
+      }
+      await page.close();
+    }
+    await context.close();
+    expect(compared).toBeGreaterThan(1000);
+  },
+);
+
+test.each(["A4", "Letter"] as const)("every club page of the demo is one sheet of %s", async (format) => {
+  const page = await browser.newPage();
+  for (const { path } of published().filter(({ reader }) => reader === "club")) {
+    await page.goto(`${server.origin}/${path}`);
+    const pdf = (await page.pdf({ format, printBackground: true })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g), path).toHaveLength(1);
+  }
+  await page.close();
+});
+
+test("each story shows in its report", () => {
+  const change = (athlete: string, metric: string, environment: string) => {
+    const series = reportOf(athlete).series.find(
+      (one: { metric: string; measure: number | null; condition: { environment?: string } }) =>
+        one.metric === metric && one.measure !== null && one.condition.environment === environment,
+    );
+    return series.change as { estimate: number; ci95: [number, number] } | null;
+  };
+  const above = (one: ReturnType<typeof change>) => one !== null && one.ci95[0] > 0;
+  const below = (one: ReturnType<typeof change>) => one !== null && one.ci95[1] < 0;
+  const cannotSay = (one: ReturnType<typeof change>) => one !== null && one.ci95[0] < 0 && one.ci95[1] > 0;
+
+  expect(above(change("corwin-tallowby", "bat_speed", "machine")), "a clear gain").toBe(true);
+  expect(above(change("juniper-brackwell", "bat_speed", "front-toss")), "a gain in tosses").toBe(true);
+  expect(cannotSay(change("juniper-brackwell", "bat_speed", "machine")), "that did not reach the machine").toBe(true);
+  expect(cannotSay(change("desmond-farrowick", "bat_speed", "machine")), "no clear change").toBe(true);
+  expect(below(change("wrenna-stillbourne", "bat_speed", "machine")), "a drop after weeks away").toBe(true);
+  expect(change("marisol-quintalba", "bat_speed", "tee"), "no change across a new bat").toBeNull();
+  expect(change("bastian-oakhollow", "bat_speed", "machine"), "no change across a new sensor").toBeNull();
+  expect(reportOf("anselm-drovik").athlete.bats).toBe("left");
+  const sides = reportOf("thaddeus-marchbane").series.flatMap(
+    (one: { measure: number | null; condition: { side?: string } }) =>
+      one.measure === null ? [] : [one.condition.side],
+  );
+  expect(new Set(sides)).toEqual(new Set(["left", "right"]));
+  expect(
+    Math.max(...reportOf("rufus-ellingthorpe").series.map((one: { sessionCount: number }) => one.sessionCount)),
+  ).toBeLessThan(5);
+});

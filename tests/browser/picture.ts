@@ -1,0 +1,26 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { launch } from "./browser.ts";
+
+/** Takes README.md's picture from the built demo: the top of one family page and the club's page beside it. */
+const links = readFileSync(join("_desk", "links.csv"), "utf8")
+  .split("\n")
+  .map((line) => line.split(","));
+const path = (reader: string) =>
+  links.find(([athlete, , kind]) => athlete === "corwin-tallowby" && kind === reader)?.[3];
+const browser = await launch();
+const shot = async (reader: string, width: number) => {
+  const page = await browser.newPage({ viewport: { width, height: 1180 }, colorScheme: "light" });
+  await page.goto(`file://${join(process.cwd(), "_site", path(reader) ?? "", "index.html")}`);
+  const picture = await page.screenshot();
+  await page.close();
+  return `data:image/png;base64,${picture.toString("base64")}`;
+};
+const [family, club] = [await shot("family", 390), await shot("club", 860)];
+const page = await browser.newPage({ viewport: { width: 1330, height: 1240 } });
+await page.setContent(
+  `<body style="margin:30px;background:#dfe3df;display:flex;gap:20px"><img src="${family}"><img src="${club}"></body>`,
+);
+await page.waitForLoadState("networkidle");
+await page.screenshot({ path: join(".readme", "report.png") });
+await browser.close();

@@ -1,0 +1,46 @@
+import type { AthleteReport } from "../../src/report/schema.ts";
+import type { Reader } from "../../src/schema/reasons.ts";
+import { renderSite, type SiteFile, type SiteInput } from "../../src/site/site.ts";
+import { empty, full, metric, sparse } from "./fixture-report.ts";
+
+/** A picture of one pixel. */
+export const PIXEL = new Uint8Array(
+  Buffer.from(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+    "base64",
+  ),
+);
+
+export const PICTURE = "content/athletes/ottilie-fernmoor/notes/tee.png";
+
+export interface FixturePage {
+  readonly reader: Reader;
+  readonly token: string;
+  readonly path: string;
+  readonly report: AthleteReport;
+}
+
+const named = { full, sparse, metric, empty };
+
+/** Every fixture report for both readers. */
+export const fixturePages: readonly FixturePage[] = Object.entries(named).flatMap(([name, report]) =>
+  (["family", "club"] as const).map((reader) => {
+    const token = `token-of-the-fixture-${name}-${reader}`;
+    return { reader, token, path: `${reader === "family" ? "r" : "c"}/${token}/index.html`, report };
+  }),
+);
+
+export const fixtureInput: SiteInput = {
+  facility: full.facility,
+  pages: fixturePages,
+  images: new Map([[PICTURE, PIXEL]]),
+};
+
+export const renderFixtures = (): Promise<SiteFile[]> => renderSite(fixtureInput);
+
+/** A page's HTML by its path. */
+export function pageAt(files: readonly SiteFile[], path: string): string {
+  const body = files.find((file) => file.path === path)?.body;
+  if (typeof body !== "string") throw new Error(`no page ${path}`);
+  return body;
+}
