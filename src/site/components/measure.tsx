@@ -75,8 +75,8 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
 }
 
 /** What the marks of a chart are: only those that are drawn. */
-function captionOf({ first, last, trend, breaks }: Series): MessageKey {
-  if (breaks.length > 0) return "measure.captionBroken";
+function captionOf({ first, last, trend, breaks, joined }: Series): MessageKey {
+  if (breaks.length > 0 && !joined) return "measure.captionBroken";
   if (first === null || last === null) return "measure.captionDots";
   return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
 }
