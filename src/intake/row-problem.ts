@@ -1,7 +1,7 @@
 import type { SetAsideReason } from "../schema/reasons.ts";
 import type { Place, Problem } from "../schema/season.ts";
 import { type CellContext, MOST } from "./cell-reader.ts";
-import { allowedWords } from "./mappings.ts";
+import { allowedWords } from "./mapping-faults.ts";
 import { near } from "./near.ts";
 import { rowFault, withSuggestion } from "./problem.ts";
 import type { SwingFields } from "./swing-fields.ts";
