@@ -1,9 +1,8 @@
 import type { Assessed, Built } from "../build.ts";
+import type { LedgerCounts } from "../schema/season.ts";
 import { WITHHELD } from "./messages.ts";
-import { tableLines } from "./table.ts";
+import { count, tableLines } from "./table.ts";
 
-/** 12345 -> "12,345". */
-const count = (n: number) => String(n).replace(/\B(?=(\d{3})+$)/g, ",");
 const sum = (counts: Readonly<Record<string, number>>) => Object.values(counts).reduce((a, b) => a + b, 0);
 const byReason = (counts: Readonly<Record<string, number>>) =>
   Object.entries(counts).map(([reason, n]) => [`  ${reason.replaceAll("-", " ")}`, count(n)]);
@@ -23,6 +22,18 @@ export function missingLine({ missing }: Pick<Assessed, "missing">): string | nu
   return missing.length === 0 ? null : `Not published until their files are put right: ${missing.join(", ")}`;
 }
 
+const rowRows = (total: LedgerCounts): string[][] => [
+  ["rows read", count(total.read)],
+  ["counted", count(total.counted)],
+  ["not counted", count(sum(total.notCounted))],
+  ...byReason(total.notCounted),
+  ["set aside", count(sum(total.setAside))],
+  ...byReason(total.setAside),
+];
+
+/** What became of every row of the season, by reason. */
+export const rowTotals = (total: LedgerCounts): string[] => tableLines(rowRows(total));
+
 /**
  * What `build` prints, line by line. Who is missing stands last.
  *
@@ -36,12 +47,7 @@ export function buildSummary(built: Built, seconds: number): string[] {
     ...tableLines([
       ["athletes", count(built.athletes.length)],
       ["published", count(live.size)],
-      ["rows read", count(total.read)],
-      ["counted", count(total.counted)],
-      ["not counted", count(sum(total.notCounted))],
-      ...byReason(total.notCounted),
-      ["set aside", count(sum(total.setAside))],
-      ...byReason(total.setAside),
+      ...rowRows(total),
       ["pages", count(built.pages)],
       ["as of", built.asOf],
       ["seconds", seconds.toFixed(1)],
