@@ -9,6 +9,7 @@ import type { Effects } from "../schema/effects.ts";
 import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
+import { appliedNotes, findingsOf } from "./findings.ts";
 import { identities, NAMES_ANOTHER, withheldFrom } from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
@@ -63,7 +64,7 @@ export function judgeSeason(season: Season, asOf: string | undefined, effects: P
   const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
   const day = asOf ?? asOfFor(season);
   const names = isolationCheck(identities(season));
-  const problems: Problem[] = [...found];
+  const problems: Problem[] = [...found, ...appliedNotes(corrections)];
   const known = { ...surroundings, bridges: seasonBridges(season) };
   const fileNames = swingFiles.map(({ file }) => file);
   const told = athletes.map((athlete, i): Told => {
@@ -71,7 +72,7 @@ export function judgeSeason(season: Season, asOf: string | undefined, effects: P
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
     const { withheld, problems: named } = withheldFrom(athlete, sound, names);
-    problems.push(...named);
+    for (const problem of [...named, ...findingsOf(sound)]) problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };
   });

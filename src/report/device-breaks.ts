@@ -86,8 +86,13 @@ export function deviceBreaks(metric: Metric, uses: readonly Use[], lines: readon
   const last = uses.at(-1)?.date ?? "";
   const inside = ({ date }: Break) => date > first && date <= last;
   const found = begun(metric, uses, lines).filter(inside);
+  // The old device may be used up to a last day on which the new one is there too: the line is broken once.
+  const tookOver = (one: Break, more: Break) =>
+    one.line !== null &&
+    one.line === more.line &&
+    uses.every(({ date, line }) => line === one.line || date <= one.date || date >= more.date);
   for (const more of [...ended(metric, uses, lines), ...movedAway(uses, lines)].filter(inside)) {
-    if (!found.some((one) => one.date === more.date)) found.push(more);
+    if (!found.some((one) => one.date === more.date || tookOver(one, more))) found.push(more);
   }
   return found.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }

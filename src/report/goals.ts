@@ -102,7 +102,7 @@ function unmeasured(goal: Goal, metric: Strand["metric"], context: SeriesContext
   const empty: Match = {
     condition: Object.fromEntries(Object.entries(goal.condition ?? {}).filter(([, value]) => value !== undefined)),
     pooled: false,
-    parts: [{ metric, condition: {}, of: null, sessions: [] }],
+    parts: [{ metric, condition: {}, sessions: [] }],
   };
   return goalIn(goal, empty, context);
 }

@@ -13,7 +13,6 @@ export type Outcomes = NonNullable<Series["of"]>;
 export interface Strand {
   readonly metric: Metric;
   readonly condition: Condition;
-  readonly of: Outcomes | null;
   readonly sessions: readonly SessionReps[];
 }
 
@@ -43,6 +42,21 @@ function outcomes(reps: RepTable, rows: readonly number[]): Outcomes {
   const foul = count("foul");
   const miss = count("miss");
   return { swings: rows.length, hit, foul, miss, notKnown: rows.length - hit - foul - miss };
+}
+
+/** What became of the counted swings of one condition, whether or not anything was read on them. */
+export interface ConditionOutcomes {
+  readonly condition: Condition;
+  readonly of: Outcomes;
+}
+
+/** Every condition of one athlete's counted swings with its outcomes: also those in which no ball flight was ever read. */
+export function outcomesByCondition(
+  reps: RepTable,
+  conditions: readonly Condition[],
+  judged: readonly (NotCountedReason | null)[],
+): ConditionOutcomes[] {
+  return buckets(conditions, judged).map(({ condition, rows }) => ({ condition, of: outcomes(reps, rows) }));
 }
 
 interface Gathered {
@@ -91,8 +105,7 @@ export function strandsOf(
     return all.flatMap(({ condition, rows }) => {
       const sessions = sessionsOf(reps, rows, metric, find);
       if (sessions.length === 0) return [];
-      const of = metric.side === "ball" ? outcomes(reps, rows) : null;
-      return [{ metric, condition, of, sessions }];
+      return [{ metric, condition, sessions }];
     });
   });
 }

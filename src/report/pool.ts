@@ -1,5 +1,5 @@
 import { mean } from "../stats/mean.ts";
-import type { Outcomes, Strand } from "./group.ts";
+import type { Strand } from "./group.ts";
 import { bySession, type SessionReps } from "./sessions.ts";
 
 /** A strand whose session values may come from several conditions. */
@@ -7,20 +7,11 @@ export interface Pooled {
   readonly sessions: readonly SessionReps[];
   /** Value that stands for each session: the mean of its parts' means, each weighted as over the whole season. */
   readonly centers: readonly number[];
-  readonly of: Outcomes | null;
 }
 
 /** Reps in all sessions of a strand. */
 export const repsIn = (strand: Strand) => strand.sessions.reduce((sum, session) => sum + session.values.length, 0);
 const nameOf = (session: SessionReps) => `${session.date} ${session.session ?? ""}`;
-
-/** Adds the denominators of the parts; null when a part has none. */
-function addOutcomes(parts: readonly Strand[]): Outcomes | null {
-  const all = parts.map((part) => part.of).filter((of) => of !== null);
-  if (all.length < parts.length || all.length === 0) return null;
-  const sum = (key: keyof Outcomes) => all.reduce((total, of) => total + of[key], 0);
-  return { swings: sum("swings"), hit: sum("hit"), foul: sum("foul"), miss: sum("miss"), notKnown: sum("notKnown") };
-}
 
 /** One session's reps from its parts. */
 function together(parts: readonly SessionReps[]): SessionReps {
@@ -59,6 +50,5 @@ export function pool(parts: readonly Strand[], weights: readonly number[] = part
       const total = w.reduce((sum, weight) => sum + weight, 0);
       return reps.reduce((sum, part, i) => sum + (mean(part.values) ?? 0) * (w[i]! / total), 0);
     }),
-    of: addOutcomes(parts),
   };
 }

@@ -4,7 +4,7 @@ import { conditionsOf } from "./condition.ts";
 import { deviceLines } from "./device-lines.ts";
 import { flagsOf } from "./flags.ts";
 import { goalsOf } from "./goals.ts";
-import { strandsOf } from "./group.ts";
+import { outcomesByCondition, strandsOf } from "./group.ts";
 import type { ReportInput } from "./input.ts";
 import { judge } from "./judge.ts";
 import { measuredBy } from "./measured-by.ts";
@@ -47,6 +47,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   const context = {
     season: facility.season,
     implements: bats,
+    outcomes: outcomesByCondition(reps, conditions, judged),
     setUps: { lines: deviceLines(devices), gameBats: profile.game_bat },
     bridges: season.bridges ?? bridgesIn([{ reps, strands }]),
     flagged: new Map([...flags].map(([strand, list]) => [strand, list.length])),

@@ -237,7 +237,7 @@ export const Publication = z.discriminatedUnion("publish", [
   }),
   z.strictObject({
     publish: z.literal(false),
-    why: z.enum(["no-consent", "needs-guardian", "needs-own", "withdrawn", "ended"]),
+    why: z.enum(["no-consent", "needs-guardian", "needs-own", "withdrawn", "ended", "not-covered"]),
   }),
 ]);
 

@@ -3,9 +3,9 @@ import type { Implement } from "../schema/tables.ts";
 import { block, blockIndices } from "./blocks.ts";
 import { DAY_MS, dayOf } from "./calendar.ts";
 import { conditionKey } from "./condition.ts";
-import type { Strand } from "./group.ts";
+import type { ConditionOutcomes, Strand } from "./group.ts";
 import { type LineContext, lineOf } from "./line.ts";
-import { type Match, match } from "./match.ts";
+import { type Match, match, outcomesIn } from "./match.ts";
 import type { MeasureOf } from "./measures.ts";
 import type { Series } from "./schema.ts";
 import { trendOf } from "./trend.ts";
@@ -14,6 +14,8 @@ import { trendOf } from "./trend.ts";
 export interface SeriesContext extends LineContext {
   readonly season: Facility["season"];
   readonly implements: readonly Implement[];
+  /** What became of the counted swings of every condition. */
+  readonly outcomes: readonly ConditionOutcomes[];
   /** How many values of a strand are flagged as far from the athlete's own. */
   readonly flagged: ReadonlyMap<Strand, number>;
 }
@@ -21,7 +23,7 @@ export interface SeriesContext extends LineContext {
 /** One series of the report from one strand or a pool of several. */
 export function seriesFrom(found: Match, measure: number | null, context: SeriesContext): Series {
   const { metric } = found.parts[0]!;
-  const { pooled, sessions, breaks, stretches, joined, broken, shifts } = lineOf(found.parts, context);
+  const { sessions, breaks, stretches, joined, broken, shifts } = lineOf(found.parts, context);
   const blocks = broken ? null : blockIndices(sessions, context.season);
   const { change, trend } = trendOf(broken ? [] : sessions, metric.smallestWorthwhile ?? null, shifts);
   return {
@@ -33,7 +35,7 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     pooled: found.pooled,
     parts: found.parts.length,
     condition: found.condition,
-    of: pooled.of,
+    of: metric.side === "ball" ? outcomesIn(found, context.outcomes, context.implements) : null,
     sessions: [...sessions],
     sessionCount: sessions.length,
     first: blocks && block(sessions, blocks.first),

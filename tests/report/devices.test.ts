@@ -52,6 +52,25 @@ describe("what a device measures", () => {
 });
 
 describe("a line of devices.csv breaks what it touches and nothing else", () => {
+  test("once, when the old device's last day is the new one's first", () => {
+    const both = weeks((week) => ({ device_bat: week < 6 ? "knob-1" : "knob-2" }));
+    const again = { date: day, bat_speed: 61, attack_angle: 8, exit_velocity: 70, hand_tempo: 12, device_bat: "knob-2" };
+    const devices = [
+      { id: "knob-1", measures: "bat_speed", to: day },
+      { id: "knob-2", measures: "bat_speed", from: day },
+    ];
+    expect(breaks([...both, again], devices)).toEqual({ ...none, bat_speed: [[day, "bat-sensor", "knob-2"]] });
+  });
+
+  test("twice, when the old device was used beside the new one for a while", () => {
+    const reps = weeks((week) => ({ device_bat: week < 5 || week === 6 ? "knob-1" : "knob-2" }));
+    const devices = [
+      { id: "knob-1", measures: "bat_speed", to: weekLater(6) },
+      { id: "knob-2", measures: "bat_speed", from: day },
+    ];
+    expect(breaks(reps, devices).bat_speed).toHaveLength(2);
+  });
+
   test("a replacement, by name, and only the metrics that it measures", () => {
     const reps = weeks((week) => ({ device_bat: week < 5 ? "knob-1" : "knob-2" }));
     const devices = [
