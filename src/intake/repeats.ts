@@ -1,3 +1,4 @@
+import { MS_PER_DAY } from "./calendar-day.ts";
 import { rowHashes, rowKey, tellings } from "./row-identity.ts";
 import type { SwingTable } from "./swing-table.ts";
 
@@ -55,7 +56,6 @@ function hashesSeenTwice(tables: readonly SwingTable[], hashes: readonly Int32Ar
   return twice;
 }
 
-const MS_PER_DAY = 86_400_000;
 /** More days than four-digit years have, so that no athlete's days reach into another's. */
 const DAYS = 10_000_000;
 

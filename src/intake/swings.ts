@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { dirname } from "node:path/posix";
 import type { AppliedCorrection, LedgerRow, LineOf, LoggedBlock, Problem, RepTable } from "../schema/season.ts";
 import type { Block } from "../schema/tables.ts";
+import { isoDay, MS_PER_DAY } from "./calendar-day.ts";
 import { applyCorrections } from "./corrections/apply.ts";
 import { cellOf, shownValue } from "./corrections/cell-value.ts";
 import type { Correction } from "./corrections/correction.ts";
@@ -37,7 +38,12 @@ export interface Written {
   readonly log: Omit<SessionLogSetup, "fields" | "context" | "athletes">;
   /** Athletes whose rows have no report to go to. */
   readonly leftOut: ReadonlySet<string>;
+  /** The season's last day, in epoch milliseconds. */
+  readonly seasonEnd: number;
 }
+
+/** Days after the season's end from which a date is no later season but a mistyped year. */
+const FAR_DAYS = 366;
 
 /**
  * Reads `data/swings/`, files in order of name. Then, one after the other: exports that tell the same swing twice, corrections,
@@ -62,6 +68,7 @@ export async function readSwings(
   for (const { table } of read) fillFixed(table, setup.fields);
   const { applied: late } = applyCorrections(waiting, fates, setup, true);
   for (const problem of [...ofLog, ...dropLeftOut(fates, written.leftOut)]) problems.push(problem);
+  dropFuture(fates, written.seasonEnd);
   const tables = read.map(({ table }) => table);
   return {
     files: read.map(({ file, table }) => ({ file, rows: table.n })),
@@ -122,6 +129,18 @@ function repeatedFile(file: string, number: number, first: SwingFile, { athletes
     plan: null,
     failed: [],
   };
+}
+
+/** Rows dated more than a year after the season: nothing was measured then yet, somebody mistyped a year. */
+function dropFuture(fates: RowFates, seasonEnd: number): void {
+  const last = seasonEnd + FAR_DAYS * MS_PER_DAY;
+  for (const [index, { table }] of fates.files.entries()) {
+    for (let row = 0; row < table.n; row++) {
+      const day = table.day[row] ?? Number.NaN;
+      if (table.kept[row] === 1 && day > last)
+        fates.putAside({ table: index, row }, "future-date", { value: isoDay(day) });
+    }
+  }
 }
 
 /** Rows of an athlete whose own files cannot be used: said once an athlete, not once a row. */

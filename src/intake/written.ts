@@ -1,3 +1,4 @@
+import { calendarDay } from "./calendar-day.ts";
 import { type Content, metricsOf } from "./content.ts";
 import type { DataTables } from "./data-tables.ts";
 import { sameNames } from "./log/inherit.ts";
@@ -26,6 +27,8 @@ export function written(content: Content, tables: DataTables, leftOut: ReadonlyS
     corrections: tables.corrections,
     blocks: tables.blocks,
     leftOut,
+    // Without a facility there is no season to be late for, and the build stops for that.
+    seasonEnd: calendarDay(content.facility?.page?.front.season.end ?? "") ?? Number.POSITIVE_INFINITY,
     log: {
       groups: content.facility?.page?.front.groups ?? [],
       feeds: tables.feeds,

@@ -70,8 +70,10 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   "repeated-id": facility("staff: [{ id: k, name: Kay }, { id: k, name: Kim }]"),
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
   "no-measures": facility(),
+  "no-pages-in-language": profile("name: Ana", "language: es"),
   "not-used-yet": profile("name: Ana", "gates: [{ applies: { environment: tee }, at_least: 60 }]"),
   "unknown-column": export_("athlete_id,date,bat_speed_mph,colour", "ana-l,2025-10-06,61,red"),
+  "other-case": export_("Athlete_ID,date,bat_speed_mph", "ana-l,2025-10-06,61"),
   "missing-column": export_("athlete_id,bat_speed_mph", "ana-l,61"),
   "no-measured-column": export_("athlete_id,date", "ana-l,2025-10-06"),
   "repeated-column": export_("athlete_id,date,bat_speed_mph,bat_speed_kmh", "ana-l,2025-10-06,61,98"),
@@ -133,6 +135,22 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   "correction-incomplete": correction(`kay,2025-10-20,typo,${A},2,set,,61,64`),
   "correction-without-rows": correction(`kay,2025-10-20,typo,${A},90,void,,,`),
   "correction-mismatch": correction(`kay,2025-10-20,typo,${A},2,set,bat_speed,60,64`),
+  "future-date": swings("ana-l,2062-01-05,61"),
+  "correction-applied": correction(`kay,2025-10-20,typo,${A},2,set,bat_speed,61,64`),
+  "possible-set-up-change": swings(
+    ...Array.from({ length: 20 }, (_, day) => day).flatMap((day) => {
+      const date = new Date(Date.UTC(2025, 9, 7 + 3 * day)).toISOString().slice(0, 10);
+      const level = 60 + (day % 3) / 10 + (day < 10 ? 0 : 4);
+      return [0, 1, 2, 3, 4].map((swing) => `ana-l,${date},${(level + swing / 10).toFixed(1)}`);
+    }),
+  ),
+  "far-from-own-swings": swings(
+    ...Array.from(
+      { length: 24 },
+      (_, swing) => `ana-l,2025-10-${String(7 + swing).padStart(2, "0")},${60 + (swing % 5)}`,
+    ),
+    "ana-l,2025-11-20,95",
+  ),
   "correction-overruled": correction(
     `kay,2025-10-20,typo,${A},2,set,bat_speed,61,64`,
     `kay,2025-10-21,typo,${A},2,set,bat_speed,61,65`,
@@ -149,6 +167,10 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   ),
   contradiction: log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,tee,1,1"),
   "block-count": log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,machine,2,5"),
+  "facility-names-athlete": {
+    ...profile("name: Ana Lindqvist"),
+    ...facility("notice: Well hit, Ana Lindqvist!"),
+  },
   "names-other-athlete": {
     "content/athletes/ben-k/profile.md": "---\nname: Ben Kovar\n---\n",
     ...profile(

@@ -1,9 +1,9 @@
+import { MS_PER_DAY } from "../calendar-day.ts";
 /** A cell of a workbook. Dates are what the sheet's own clock shows, kept as if that were UTC. */
 export type TypedCell = string | number | boolean | Date | null;
 
 /** Before this day a date cell is a clock time alone: days are counted from the end of 1899. */
 const FIRST_DAY = Date.UTC(1900, 0, 2);
-const MS_PER_DAY = 86_400_000;
 /** Clock times are fractions of a day: what is this near to a second is that second. */
 const FUZZ_MS = 2;
 
