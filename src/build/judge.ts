@@ -1,5 +1,4 @@
 import { balance, type LedgerFile } from "../publish/balance.ts";
-import { isolationCheck } from "../publish/isolation.ts";
 import { ledgerRows } from "../publish/ledger-rows.ts";
 import { reassignedRows } from "../publish/reassigned.ts";
 import { seasonBridges } from "../report/bridges.ts";
@@ -10,7 +9,7 @@ import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
 import { appliedNotes, findingsOf } from "./findings.ts";
-import { identities, NAMES_ANOTHER, withheldFrom } from "./named.ts";
+import { NAMES_ANOTHER, seasonCheck, withheldFrom, withoutNames } from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
 /** One athlete on the way through the build. */
@@ -60,18 +59,20 @@ function checked(report: AthleteReport, id: string): AthleteReport {
  * @param asOf calendar day asked for; without it the season's own
  * @throws {Unbalanced} rows went missing
  */
-export function judgeSeason(season: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
+export function judgeSeason(read: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
+  const names = seasonCheck(read);
+  const { facility, problems: telling } = withoutNames(read.facility, names);
+  const season: Season = { ...read, facility };
   const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
   const day = asOf ?? asOfFor(season);
-  const names = isolationCheck(identities(season));
-  const problems: Problem[] = [...found, ...appliedNotes(corrections)];
+  const problems: Problem[] = [...found, ...telling, ...appliedNotes(corrections)];
   const known = { ...surroundings, bridges: seasonBridges(season) };
   const fileNames = swingFiles.map(({ file }) => file);
   const told = athletes.map((athlete, i): Told => {
     const input = { season: known, athlete, setAside: asideOf(season, athlete.id), asOf: day, fileNames };
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
-    const { withheld, problems: named } = withheldFrom(athlete, sound, names);
+    const { withheld, problems: named } = withheldFrom(athlete, sound, season, names);
     for (const problem of [...named, ...findingsOf(sound)]) problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };

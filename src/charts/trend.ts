@@ -11,7 +11,10 @@ import { valueAxis } from "./value-axis.ts";
 
 /** What the chart shows of one series; the report's own parts fit as they are. */
 export interface TrendParts {
-  readonly series: Pick<Series, "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches" | "joined">;
+  readonly series: Pick<
+    Series,
+    "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches" | "joined"
+  >;
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;

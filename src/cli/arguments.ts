@@ -1,7 +1,8 @@
-import { isAbsolute, join, relative, resolve, sep } from "node:path";
+import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { Paths } from "../build.ts";
 import { EXIT, Stopped } from "../publish/stopped.ts";
+import { keepApart } from "./apart.ts";
 import { FLAGS, type Flags, flagsOf, strangeFlag } from "./flags.ts";
 
 export const COMMANDS = ["build", "check", "start", "map", "new"] as const;
@@ -73,25 +74,6 @@ function portOf(text: string | undefined): number {
   return port;
 }
 
-/** Whether one absolute path is another or lies below it. */
-function isInside(folder: string, other: string): boolean {
-  const way = relative(other, folder);
-  return way !== ".." && !way.startsWith(`..${sep}`) && !isAbsolute(way);
-}
-
-/** A folder that a build replaces must not hold, or lie in, a folder that somebody keeps. */
-function keepApart({ content, data, out, desk, state }: Called["paths"], here: string): void {
-  const kept = { content, data, "the season's state": state };
-  for (const [name, folder] of Object.entries({ "--out": out, "--desk": desk })) {
-    if (isInside(here, folder)) throw wrong(`${name} would replace the folder you are in, or one around it`);
-    for (const [what, other] of Object.entries(kept)) {
-      if (isInside(folder, other) || isInside(other, folder))
-        throw wrong(`${name} and ${what} would lie in each other`);
-    }
-  }
-  if (isInside(out, desk) || isInside(desk, out)) throw wrong("--out and --desk would lie in each other");
-}
-
 /**
  * Reads a command line.
  *
@@ -124,7 +106,7 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
     state,
     hold: state,
   };
-  keepApart(paths, here);
+  keepApart(paths, here, command === "build");
   return {
     command: command as Command,
     paths,

@@ -1,25 +1,14 @@
-import { type Assessed, check, SeasonUnreadable } from "../build.ts";
+import { check } from "../build.ts";
 import { EXIT, type Exit } from "../publish/stopped.ts";
 import type { Called } from "./arguments.ts";
 import { codeLines } from "./codes.ts";
 import { realEffects } from "./effects.ts";
+import { type Found, foundJson, withoutSeason } from "./found.ts";
 import { groupedLines } from "./group-lines.ts";
-import { sayProblem } from "./messages.ts";
 import { problemGroups } from "./problem-groups.ts";
-import { problemCounts, problemLines, sortedProblems } from "./problems.ts";
-import { missingLine, rowTotals } from "./summary.ts";
+import { problemCounts, problemLines } from "./problems.ts";
+import { missingLines, rowTotals } from "./summary.ts";
 import type { Terminal } from "./terminal.ts";
-
-type Found = Pick<Assessed, "problems" | "missing"> & {
-  readonly asOf: string | null;
-  readonly ledger: Assessed["ledger"] | null;
-};
-
-/** Without a facility there is no season, and there are problems all the same. */
-function withoutSeason(error: unknown): Found {
-  if (error instanceof SeasonUnreadable) return { problems: error.problems, missing: [], asOf: null, ledger: null };
-  throw error;
-}
 
 /**
  * `npm run check`: writes nothing, prints what was found by file and cause, or every line of it. Rows set aside alone are no
@@ -32,14 +21,9 @@ export async function checkCommand({ paths, asOf, json, flags }: Called, termina
   }
   const effects = realEffects(terminal.tell, terminal.display);
   const found: Found = await check(paths, { asOf }, effects).catch(withoutSeason).finally(effects.finished);
-  const lines = json ? [asJson(found)] : flags.all ? everyLine(found) : grouped(found);
+  const lines = json ? [foundJson(found)] : flags.all ? everyLine(found) : grouped(found);
   for (const line of lines) terminal.print(line);
   return found.problems.some(({ level }) => level === "error") ? EXIT.input : EXIT.done;
-}
-
-function asJson({ asOf, missing, problems, ledger }: Found): string {
-  const said = sortedProblems(problems).map((problem) => ({ ...problem, ...sayProblem(problem) }));
-  return JSON.stringify({ asOf, missing, problems: said, groups: problemGroups(problems), ledger }, null, 1);
 }
 
 function everyLine(found: Found): string[] {
@@ -52,7 +36,6 @@ function grouped(found: Found): string[] {
 }
 
 function totals(found: Found): string[] {
-  const last = missingLine(found);
   const rows = found.ledger ? [...rowTotals(found.ledger.total), ""] : [];
-  return [...rows, problemCounts(found.problems), ...(last === null ? [] : [last])];
+  return [...rows, problemCounts(found.problems), ...missingLines(found)];
 }

@@ -79,11 +79,19 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     athletes: "ada-lund, ada-brook",
   }),
   "no-measures": entry(note, "the facility names no measures", at("content/facility.md", 1, 1)),
+  "no-pages-in-language": entry(note, "a language in which there are no pages yet", at(PROFILE, 6, 11), {
+    language: "es",
+  }),
   "not-used-yet": entry(note, "this is checked, and nothing uses it yet", at(PROFILE, 9, 1), { what: "gates" }),
   // tables
   "unknown-column": entry(["error", "note"], "a column that is not known, and is not read", at(SWINGS, 1, 5), {
     column: "batspeed_mph",
     suggestion: "bat_speed_mph",
+  }),
+  "other-case": entry(note, "a column whose name is ours but for capital letters", at(SWINGS, 1, 1), {
+    column: "Athlete_ID",
+    meant: "athlete_id",
+    columns: 1,
   }),
   "missing-column": entry(error, "a column that is needed is not there", at(SWINGS, 1), { column: "athlete_id" }),
   "no-measured-column": entry(error, "the file holds no measurement", at(SWINGS, 1)),
@@ -170,6 +178,7 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   "unknown-id": entry(row, "a word, a bat or a ball that is not known", at(SWINGS, 14, 6), {
     field: "implement",
     value: "game33",
+    list: "implements",
     suggestion: "game-33",
   }),
   duplicate: entry(row, "the same rep once more", at(SWINGS, 14), { other: "data/swings/lane-1.csv:14" }),
@@ -177,7 +186,7 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   void: entry(row, "a correction takes the row out", at(SWINGS, 14)),
   "summary-row": entry(row, "a row that sums up others", at(SWINGS, 90)),
   "unassigned-block": entry(row, "a rep that fits no block of the session log", at(SWINGS, 14)),
-  "future-date": entry(row, "a day that has not come yet", at(SWINGS, 14, 2)),
+  "future-date": entry(row, "a day more than a year after the season", at(SWINGS, 14), { value: "2062-01-05" }),
   // corrections
   "correction-incomplete": entry(row, "a correction that does not say enough", at("data/corrections.csv", 4), {
     detail: "to is missing",
@@ -222,6 +231,36 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     other: "data/blocks/2025-10.csv:4",
     rows: 12,
   }),
+  "correction-applied": entry(note, "a correction that was applied", at("data/corrections.csv", 2), {
+    action: "reassign",
+    by: "brandt",
+    on: "2026-01-12",
+    reason: "wrong name at the sensor",
+    rows: 12,
+  }),
+  "possible-set-up-change": entry(
+    note,
+    "a step that looks like another sensor or bat",
+    at("content/athletes/ada-lund"),
+    {
+      athlete: "ada-lund",
+      metric: "bat_speed",
+      unit: "mph",
+      condition: "tee, game",
+      date: "2025-12-10",
+      size: 2.5,
+      otherSide: "still",
+    },
+  ),
+  "far-from-own-swings": entry(note, "a value far from the athlete's other swings", at(SWINGS, 212), {
+    athlete: "ada-lund",
+    metric: "bat_speed",
+    unit: "mph",
+    condition: "tee, game",
+    value: 88.1,
+    low: 52.3,
+    high: 70.9,
+  }),
   "block-count": entry(
     note,
     "a block has more or fewer swings than the log expects",
@@ -237,6 +276,11 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   // found while reporting
   "names-other-athlete": entry(error, "a page would name another athlete", at(`${PROFILE}`), {
     reader: "family",
+    words: "Ben Ridge",
+    other: "ben-ridge",
+  }),
+  "facility-names-athlete": entry(error, "a text for everybody's page names an athlete", at("content/facility.md"), {
+    key: "notice",
     words: "Ben Ridge",
     other: "ben-ridge",
   }),

@@ -57,6 +57,26 @@ const KIND_REMEDIES: Readonly<Record<string, string>> = {
 
 const DELIMITERS: Readonly<Record<string, string>> = { tab: "tabs", ";": "semicolons", "|": "bars" };
 
+/** What a correction did to its rows. */
+const CORRECTED: Readonly<Record<string, string>> = {
+  set: "put right",
+  reassign: "given to another athlete",
+  void: "taken out",
+};
+
+/** What the other device says about a suspected change of set-up. */
+const OTHER_SIDE: Readonly<Record<string, string>> = {
+  still: ", and the other device sees no step",
+  moved: ", and the other device sees one too",
+};
+
+const inside = (condition: string | number | undefined) => (condition ? ` (${condition})` : "");
+
+/** How a file comes to be that no profile is. */
+const MISSING_FILES: Readonly<Record<string, string>> = {
+  "content/facility.md": "write it with a name and a season, or run npm run new facility",
+};
+
 /** What is checked today and used by nothing yet. */
 const NOT_USED: Readonly<Record<string, string>> = {
   tests: "test results",
@@ -65,6 +85,22 @@ const NOT_USED: Readonly<Record<string, string>> = {
   plans: "day plans",
   editions: "editions",
 };
+
+/** Words of a closed list cannot be added to; those of an export are translated by its mapping. */
+function unknownWord({ value, allowed, list, mapped, suggestion }: Args): string {
+  const listed = list === undefined ? undefined : LISTS[String(list)];
+  const ways = [allowed === undefined ? undefined : `write ${allowed}`, listed].filter((way) => way !== undefined);
+  if (mapped !== undefined) {
+    const words = suggestion ?? allowed;
+    const which = words === undefined ? "" : ` (${words}${suggestion === undefined ? "" : "?"})`;
+    return [
+      `write under words in the mapping what ${shown(value)} stands for${which}`,
+      ...(listed ? [listed] : []),
+    ].join(", or ");
+  }
+  if (suggestion !== undefined) return `did you mean ${suggestion}?`;
+  return ways.length > 0 ? ways.join(", or ") : "add it to its table, or correct the export";
+}
 
 function unreadableRow({ fields, expected, detail }: Args): Said {
   if (detail === "quotes") return said("the row's quotation marks do not match", "close every quotation mark");
@@ -98,7 +134,8 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
   "not-utf-8": fixed("the file is not UTF-8 text", "save it again with the encoding UTF-8"),
   "not-a-plain-file": fixed("this is a link or a special file, and is not read", "put the file itself here"),
   "unreadable-file": ({ detail }) => said(`the file cannot be read (${detail})`, "look at its permissions"),
-  "missing-file": ({ file }) => said(`${file} is missing`, "write it; only a name is required in a profile"),
+  "missing-file": ({ file }) =>
+    said(`${file} is missing`, MISSING_FILES[String(file)] ?? "write it; only a name is required in a profile"),
   "unknown-file": (args) => said("nothing reads a file of this name", meant(args, "rename it, or leave it as it is")),
   "bad-folder-name": ({ folder, ...args }) =>
     said(
@@ -138,6 +175,11 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
     "facility.md names no measures",
     "the first measured columns stand in for them; list at most eight under measures to choose your own",
   ),
+  "no-pages-in-language": ({ language }) =>
+    said(
+      `no pages are written in ${shown(language)} yet; this athlete's are in English`,
+      `nothing to do; a closing message in closing.${language}.md is shown as you write it`,
+    ),
   "not-used-yet": ({ what }) =>
     said(
       `${NOT_USED[String(what)] ?? what} are checked, but nothing uses them yet`,
@@ -149,8 +191,20 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `the column ${shown(column)} is not known and not read`,
       meant(args, "rename it, or declare it in metrics.md or a mapping"),
     ),
-  "missing-column": ({ column, ...args }) =>
-    said(`there is no column ${column}`, meant(args, "add it, or write a mapping for this kind of export")),
+  "missing-column": ({ column, suggestion }) =>
+    said(
+      `there is no column ${column}`,
+      suggestion === undefined
+        ? "add it, or write a mapping for this kind of export"
+        : `is it the one called ${suggestion}? then write ${column} in the header`,
+    ),
+  "other-case": ({ column, meant: ours, columns }) => {
+    const more = Number(columns) > 1 ? `, and ${Number(columns) - 1} more in the same way` : "";
+    return said(
+      `the header says ${shown(column)}, and it is read as ${ours}${more}`,
+      "nothing to do, if that is what the column holds; column names are written in lower case",
+    );
+  },
   "no-measured-column": fixed("no column of this file is a measurement", "name one with its unit, as bat_speed_mph"),
   "repeated-column": ({ column, other }) =>
     said(`the columns ${column} and ${other} hold the same`, "keep one of them"),
@@ -169,7 +223,10 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
   "repeated-file": ({ other, rows: count }) =>
     said(`the file is the same as ${other}; its ${rows(count)} are counted there`, "remove one of the two"),
   "rows-of-left-out": ({ athlete, rows: count }) =>
-    said(`${rows(count)} belong to ${athlete}, whose own files cannot be used`, "put those files right first"),
+    said(
+      `${rows(count)} ${Number(count) === 1 ? "belongs" : "belong"} to ${athlete}, whose own files cannot be used`,
+      "put those files right first",
+    ),
   // exports and workbooks
   "changed-header": ({ mapping, added, missing }) => {
     const changes = [added === "" ? "" : `new: ${added}`, missing === "" ? "" : `gone: ${missing}`];
@@ -240,8 +297,7 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
     ),
   "ambiguous-name": ({ value, athletes }) =>
     said(`${shown(value)} may be ${athletes}`, "let the export write an id, or give each an alias of their own"),
-  "unknown-id": ({ field, value, ...args }) =>
-    said(`${field} is ${shown(value)}, which is not known`, meant(args, "add it to its table, or correct the export")),
+  "unknown-id": (args) => said(`${args.field} is ${shown(args.value)}, which is not known`, unknownWord(args)),
   duplicate: ({ other }) => said(`the same rep stands in ${other}`, "nothing to do: it is counted once"),
   revised: ({ other, field, from, to }) =>
     said(
@@ -255,7 +311,7 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
     ),
   "summary-row": fixed("this is a summary of other rows, not a rep", "nothing to do"),
   "unassigned-block": unassignedBlock,
-  "future-date": fixed("the date lies after the day the report stands for", "look at the year"),
+  "future-date": ({ value }) => said(`${value} lies more than a year after the season`, "look at the year"),
   // corrections
   "correction-incomplete": ({ detail }) =>
     said(
@@ -290,11 +346,28 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `${block} of ${athlete} on ${date} expects ${swings(expected)}, ${found} found`,
       "nothing to do, if some were not measured",
     ),
+  "correction-applied": ({ action, by, on, reason, rows: count }) =>
+    said(`${by} had ${rows(count)} ${CORRECTED[action ?? ""] ?? action} on ${on}: ${reason}`, "nothing to do"),
   // found while reporting
+  "possible-set-up-change": ({ athlete, metric, unit, condition, date, size, otherSide }) =>
+    said(
+      `${metric} of ${athlete}${inside(condition)} steps by ${size} ${unit} from ${date} on${OTHER_SIDE[otherSide ?? ""] ?? ""}`,
+      "if a sensor or bat was replaced that day, write it into devices.csv or game_bat; nothing was changed",
+    ),
+  "far-from-own-swings": ({ athlete, metric, unit, condition, value, low, high }) =>
+    said(
+      `${metric} ${value} ${unit} lies far from the other swings of ${athlete}${inside(condition)} (${low} to ${high})`,
+      "it counts; if it is a misread, take it out with a line in data/corrections.csv",
+    ),
   "names-other-athlete": ({ reader, words, other }) =>
     said(
       `the ${reader} page would name another athlete (${shown(words)}, ${other})`,
       "take the name out; the page is held back until then",
+    ),
+  "facility-names-athlete": ({ key, words, other }) =>
+    said(
+      `${key} in facility.md names an athlete (${shown(words)}, ${other}), and would stand on everybody's page`,
+      "take the name out, or list the person under staff if a coach is meant; pages are made without this text until then",
     ),
 };
 
@@ -316,6 +389,7 @@ export const WITHHELD: Readonly<Record<string, string>> = {
   "needs-own": "the athlete has to agree",
   withdrawn: "the agreement was taken back",
   ended: "the agreement has ended",
+  "not-covered": "the agreement does not cover the numbers",
   "link-ended": "the link has ended",
   "names-other-athlete": "the page would name another athlete",
 };

@@ -17,9 +17,23 @@ function unpublished({ athletes }: Pick<Assessed, "athletes">): string[] {
   });
 }
 
-/** Who is missing because of some input; null when nobody is. */
-export function missingLine({ missing }: Pick<Assessed, "missing">): string | null {
-  return missing.length === 0 ? null : `Not published until their files are put right: ${missing.join(", ")}`;
+const MOST_NAMED = 5;
+
+/** Files that cannot be used, or not all of them, and are no athlete's own. */
+function unusedFiles(problems: Assessed["problems"]): string[] {
+  const own = problems.filter(({ level, athlete }) => level === "error" && athlete === null);
+  return [...new Set(own.map(({ at }) => at.file))].sort();
+}
+
+/** What is missing because of some input: files first, then athletes; nothing when all is there. */
+export function missingLines({ missing, problems }: Pick<Assessed, "missing" | "problems">): string[] {
+  const files = unusedFiles(problems);
+  const rest = files.length - MOST_NAMED;
+  const named = `${files.slice(0, MOST_NAMED).join(", ")}${rest > 0 ? ` and ${count(rest)} more` : ""}`;
+  return [
+    ...(files.length === 0 ? [] : [`Missing, or used only in part, until put right: ${named}`]),
+    ...(missing.length === 0 ? [] : [`Not published until their files are put right: ${missing.join(", ")}`]),
+  ];
 }
 
 const rowRows = (total: LedgerCounts): string[][] => [
@@ -35,14 +49,13 @@ const rowRows = (total: LedgerCounts): string[][] => [
 export const rowTotals = (total: LedgerCounts): string[] => tableLines(rowRows(total));
 
 /**
- * What `build` prints, line by line. Who is missing stands last.
+ * What `build` prints, line by line. What and who is missing stands last.
  *
  * @param seconds the build took
  */
 export function buildSummary(built: Built, seconds: number): string[] {
   const { total } = built.ledger;
   const live = new Set(built.links.filter(({ withheld }) => withheld === null).map(({ athlete }) => athlete));
-  const missing = missingLine(built);
   return [
     ...tableLines([
       ["athletes", count(built.athletes.length)],
@@ -53,6 +66,6 @@ export function buildSummary(built: Built, seconds: number): string[] {
       ["seconds", seconds.toFixed(1)],
     ]),
     ...unpublished(built),
-    ...(missing === null ? [] : [missing]),
+    ...missingLines(built),
   ];
 }

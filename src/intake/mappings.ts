@@ -113,7 +113,15 @@ function planOf(mapping: Mapping, names: readonly string[], header: readonly str
     const index = header.indexOf(name.trim());
     if (!column || index === -1) return [];
     return [
-      { index, header: name.trim(), column, unit: how.unit ?? null, form: how.form ?? null, words: how.words ?? null },
+      {
+        index,
+        header: name.trim(),
+        column,
+        unit: how.unit ?? null,
+        form: how.form ?? null,
+        words: how.words ?? null,
+        mapped: true,
+      },
     ];
   });
   return {

@@ -16,6 +16,8 @@ export interface PlannedColumn {
   readonly form: string | null;
   /** Words of the export -> ours; an empty one is a blank. */
   readonly words: Readonly<Record<string, string>> | null;
+  /** A mapping says what it holds; else its own name does. */
+  readonly mapped: boolean;
 }
 
 /** Rows that sum up others. */
@@ -50,12 +52,13 @@ export function canonicalPlan(
   at: Place,
   dialect: Pick<SwingPlan, "delimiter" | "decimal"> = { delimiter: ",", decimal: "." },
 ): { plan: SwingPlan; problems: Problem[] } {
-  const problems: Problem[] = [];
-  const taken = new Set(header);
+  const meant = ourNames(header, fields);
+  const taken = new Set(meant);
   const free = [...fields.byHeader.keys()].filter((known) => !taken.has(known));
+  const problems: Problem[] = isCanonical(header, fields) ? otherCase(header, meant, at) : [];
   const columns = header.flatMap((name, index): PlannedColumn[] => {
-    const found = fields.byHeader.get(name);
-    if (found) return [{ index, header: name, ...found, form: null, words: null }];
+    const found = fields.byHeader.get(meant[index] ?? name);
+    if (found) return [{ index, header: name, ...found, form: null, words: null, mapped: false }];
     const place = { ...at, column: index + 1 };
     if (name !== "")
       problems.push(remark("unknown-column", place, withSuggestion({ column: brief(name) }, near(name, free))));
@@ -67,10 +70,36 @@ export function canonicalPlan(
   };
 }
 
-/** Whether a header is the canonical table's: it names athlete, day and a measurement as we do. */
-export const isCanonical = (header: readonly string[], fields: SwingFields): boolean =>
-  ["athlete_id", "date"].every((name) => header.includes(name)) &&
-  header.some((name) => fields.measured.has(fields.byHeader.get(name)?.column.field ?? ""));
+/** Whether a header is the canonical table's: it names athlete, day and a measurement as we do, case aside. */
+export function isCanonical(header: readonly string[], fields: SwingFields): boolean {
+  const meant = ourNames(header, fields);
+  return (
+    ["athlete_id", "date"].every((name) => meant.includes(name)) &&
+    meant.some((name) => fields.measured.has(fields.byHeader.get(name)?.column.field ?? ""))
+  );
+}
+
+/** The header with our own spelling where only the case is another one, and just one column can be meant. */
+function ourNames(header: readonly string[], { byHeader }: SwingFields): string[] {
+  const times = new Map<string, number>();
+  for (const name of header) times.set(name.toLowerCase(), (times.get(name.toLowerCase()) ?? 0) + 1);
+  const ours = new Map<string, string[]>();
+  for (const name of byHeader.keys()) ours.set(name.toLowerCase(), [...(ours.get(name.toLowerCase()) ?? []), name]);
+  return header.map((name) => {
+    const [only, ...others] = ours.get(name.toLowerCase()) ?? [];
+    const clear = only !== undefined && others.length === 0 && times.get(name.toLowerCase()) === 1;
+    return clear && !byHeader.has(name) ? only : name;
+  });
+}
+
+/** One note a header, however many of its names are in another case. */
+function otherCase(header: readonly string[], meant: readonly string[], at: Place): Problem[] {
+  const first = header.findIndex((name, index) => name !== meant[index]);
+  if (first === -1) return [];
+  const count = header.filter((name, index) => name !== meant[index]).length;
+  const args = { column: brief(header[first] ?? ""), meant: meant[first] ?? "", columns: count };
+  return [remark("other-case", { ...at, column: first + 1 }, args)];
+}
 
 /** More columns than any export has. */
 export const MOST_COLUMNS = 1000;

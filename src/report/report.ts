@@ -31,6 +31,12 @@ export function countReasons(judged: readonly (NotCountedReason | null)[]): Part
   return counts;
 }
 
+/** Several series may belong to one measure; those without a session have nothing to show. */
+function measuresWithSwings(series: AthleteReport["series"]): number {
+  const held = series.filter(({ sessions }) => sessions.length > 0).flatMap(({ measure }) => measure ?? []);
+  return new Set(held).size;
+}
+
 /**
  * One athlete's report: every figure that any page shows, for every reader. Pure: plain JSON in, plain JSON out, no clock.
  *
@@ -59,6 +65,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   ) as Record<Reader, AthleteReport["publication"]["family"]>;
   const kept = reps.n + Object.values(setAside).reduce((sum, n) => sum + n, 0);
 
+  const series = allSeries(strands, measures, context);
+
   const report: AthleteReport = {
     schema: 1,
     edition: null,
@@ -81,7 +89,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
       setAside: { ...setAside },
     },
     measures: measures.length,
-    series: allSeries(strands, measures, context),
+    measuresWithSwings: measuresWithSwings(series),
+    series,
     goals: goalsOf(profile.goals ?? [], strands, new Map(metrics.map((metric) => [metric.id, metric])), context),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),

@@ -315,6 +315,8 @@ export const AthleteReport = z.strictObject({
   ledger: Ledger,
   /** How many measures the facility judges this athlete by. */
   measures: Count,
+  /** Those of them that have a series, and so swings that count. */
+  measuresWithSwings: Count,
   series: z.array(Series),
   goals: z.array(GoalReport),
   work: z.strictObject({

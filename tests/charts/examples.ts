@@ -28,7 +28,17 @@ export function session(date: string, mean: number, n: number): SessionValue {
 const NO_TREND: Series["trend"] = { sessionLine: null, mixed: null, theilSen: null, ols: null, mannKendall: null };
 
 export function series(sessions: SessionValue[], more: Partial<TrendParts["series"]> = {}): TrendParts["series"] {
-  return { sessions, first: null, last: null, trend: NO_TREND, decimals: 1, breaks: [], stretches: [], joined: false, ...more };
+  return {
+    sessions,
+    first: null,
+    last: null,
+    trend: NO_TREND,
+    decimals: 1,
+    breaks: [],
+    stretches: [],
+    joined: false,
+    ...more,
+  };
 }
 
 export function line(start: number, end: number, half: number): Series["trend"] {

@@ -110,6 +110,32 @@ describe("npm run build", () => {
   });
 });
 
+test("a file that cannot be used is named last, by build and by check", async () => {
+  const root = await season({ "data/swings/photo.csv": Buffer.from("\x89PNG\r\n\x1a\n", "latin1") });
+  for (const command of ["build", "check"]) {
+    const { code, out } = await run(command, "--season", root);
+    expect(code).toBe(1);
+    expect(out.trimEnd().split("\n").at(-1)).toBe(
+      "Missing, or used only in part, until put right: data/swings/photo.csv",
+    );
+  }
+});
+
+test("npm run build without a facility says so in JSON too, as check does", async () => {
+  const root = await season({ "content/facility.md": null });
+  const [built, checked] = [
+    await run("build", "--season", root, "--json"),
+    await run("check", "--season", root, "--json"),
+  ];
+  expect([built.code, checked.code]).toEqual([1, 1]);
+  expect(JSON.parse(built.out)).toEqual(JSON.parse(checked.out));
+  expect(JSON.parse(built.out).problems[0]).toMatchObject({
+    code: "missing-file",
+    args: { file: "content/facility.md" },
+  });
+  expect(built.err).toContain("Nothing was published");
+});
+
 describe("npm run check", () => {
   test("on a misspelt key fails, suggests the right one, and writes nothing", async () => {
     const root = await season({

@@ -85,6 +85,34 @@ describe("a printed problem", () => {
     });
   });
 
+  const remedy = (code: string, args: Problem["args"]) => sayProblem({ code, args }).remedy;
+
+  test("of a misspelt column of ours says how the header is to be written, not the other way round", () => {
+    expect(remedy("missing-column", { column: "athlete_id", suggestion: "athlet_id" })).toBe(
+      "is it the one called athlet_id? then write athlete_id in the header",
+    );
+  });
+
+  test("of a word says which words there are, where it could be listed, or what the mapping may say", () => {
+    const side = { field: "side", value: "both", allowed: "left or right" };
+    expect(remedy("unknown-id", side)).toBe("write left or right");
+    expect(remedy("unknown-id", { field: "ball", value: "foam", list: "balls" })).toBe("add it to data/balls.csv");
+    expect(remedy("unknown-id", { field: "Hand", value: "B", allowed: "left or right", mapped: 1 })).toBe(
+      'write under words in the mapping what "B" stands for (left or right)',
+    );
+  });
+
+  test("of a missing file says what that file needs", () => {
+    expect(remedy("missing-file", { file: "content/facility.md" })).toContain("a name and a season");
+    expect(remedy("missing-file", { file: "content/athletes/ana-l/profile.md" })).toContain("only a name");
+  });
+
+  test("of one row is in the singular", () => {
+    const said = (rows: number) => sayProblem({ code: "rows-of-left-out", args: { athlete: "amy", rows } }).problem;
+    expect(said(1)).toContain("1 row belongs to amy");
+    expect(said(2)).toContain("2 rows belong to amy");
+  });
+
   test("stands with the others of its file, in the order of lines", () => {
     const at = (file: string, line: number | null) => problem({ at: { file, line, column: null } });
     const lines = problemLines([at("b.csv", 10), at("a.csv", 9), at("b.csv", null), at("b.csv", 2)]);

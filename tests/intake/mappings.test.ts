@@ -72,6 +72,13 @@ describe("an export with a mapping", () => {
     ]);
   });
 
+  test("an unknown word is one for the mapping to explain", async () => {
+    const season = await mapped("ana-l;06/10/2025;5:05:09 PM;100;both;");
+    expect(coded(season, "unknown-id").map(({ args }) => args)).toEqual([
+      { field: "Box", value: "both", allowed: "left or right", mapped: 1 },
+    ]);
+  });
+
   test("a fixed value fills blanks and gives way to a cell", async () => {
     const mapping = changed((copy) => {
       Object.assign(copy.columns, { Note: { field: "environment" } });

@@ -168,6 +168,21 @@ describe("cells", () => {
     expect(problems[0]?.args.suggestion).toBe(suggestion);
   });
 
+  test("a word that is none of a closed list is told which there are, one of an open list where to add it", async () => {
+    expect((await cell("side", "both")).problems[0]?.args).toEqual({
+      field: "side",
+      value: "both",
+      allowed: "left or right",
+    });
+    expect((await cell("environment", "pool")).problems[0]?.args).toMatchObject({ list: "environments" });
+    const balls = { "data/balls.csv": "id,kind\nbb,baseball\n" };
+    expect((await cell("ball", "foam", balls)).problems[0]?.args).toEqual({
+      field: "ball",
+      value: "foam",
+      list: "balls",
+    });
+  });
+
   test("drills.md may declare an environment", async () => {
     const drills = "---\ndrills: [{ id: pad, label: Pad, environment: padded-wall }]\n---\n";
     expect((await cell("environment", "padded-wall")).aside).toHaveLength(1);
@@ -338,6 +353,22 @@ describe("headers", () => {
       "note",
       { column: "launch_angel_deg", suggestion: "launch_angle_deg" },
     ]);
+  });
+
+  test("is read in whatever case it is written, and that is remarked on once", async () => {
+    const season = await read("Athlete_ID,DATE,Bat_Speed_MPH\nana-l,2025-10-06,61.5\n");
+    expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
+      [`${FILE}:1:1 other-case`, "note", { column: "Athlete_ID", meant: "athlete_id", columns: 3 }],
+    ]);
+    expect(season.setAside).toEqual([]);
+    expect(season.athletes[0]?.reps.numbers).toEqual({ bat_speed: [61.5] });
+  });
+
+  test("in two cases at once is read in ours alone, and in neither where both are another's", async () => {
+    const ours = await header("athlete_id,date,bat_speed_mph,Bat_Speed_mph");
+    expect(ours.found.map(([where]) => where)).toEqual(["1:4 unknown-column", "2:1 unknown-athlete"]);
+    const neither = await header("athlete_id,date,Bat_speed_mph,Bat_Speed_mph");
+    expect(neither.found.map(([where]) => where)).toContain("1:- no-measured-column");
   });
 
   test("without a required column no row can be read, and every row is accounted for", async () => {

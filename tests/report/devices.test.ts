@@ -54,7 +54,14 @@ describe("what a device measures", () => {
 describe("a line of devices.csv breaks what it touches and nothing else", () => {
   test("once, when the old device's last day is the new one's first", () => {
     const both = weeks((week) => ({ device_bat: week < 6 ? "knob-1" : "knob-2" }));
-    const again = { date: day, bat_speed: 61, attack_angle: 8, exit_velocity: 70, hand_tempo: 12, device_bat: "knob-2" };
+    const again = {
+      date: day,
+      bat_speed: 61,
+      attack_angle: 8,
+      exit_velocity: 70,
+      hand_tempo: 12,
+      device_bat: "knob-2",
+    };
     const devices = [
       { id: "knob-1", measures: "bat_speed", to: day },
       { id: "knob-2", measures: "bat_speed", from: day },

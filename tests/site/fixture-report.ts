@@ -181,6 +181,7 @@ export const full: Report = AthleteReport.parse({
     setAside: { duplicate: 8, "out-of-range": 4 },
   },
   measures: 5,
+  measuresWithSwings: 5,
   series: [
     series({
       metric: "exit_velocity",
@@ -471,6 +472,7 @@ export const sparse: Report = AthleteReport.parse({
     family: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
     club: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
   },
+  measuresWithSwings: 1,
   ledger: { read: 44, counted: 44, notCounted: {}, setAside: {} },
   series: [
     series({
@@ -506,6 +508,7 @@ export const metric: Report = AthleteReport.parse({
 export const empty: Report = AthleteReport.parse({
   ...sparse,
   athlete: { ...sparse.athlete, id: "no-swings", heights: [], masses: [], age: null },
+  measuresWithSwings: 0,
   ledger: { read: 0, counted: 0, notCounted: {}, setAside: {} },
   series: [],
   work: { weeks: [], days: 0, swings: 0, loggedUnmeasured: 0, busiestWeek: 0 },

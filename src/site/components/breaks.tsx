@@ -68,6 +68,33 @@ export function Joined({ placed }: { readonly placed: Placed }) {
   );
 }
 
+/** The same in a few words, for a table's cell: device, day, offset. */
+export function JoinedShort({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  return (
+    <>
+      {series.breaks.map(({ date, to, bridge }, index) =>
+        bridge === null ? null : (
+          <span key={`${date}-${to}`}>
+            {index === 0 ? "" : " "}
+            <Say
+              k="break.bridgeShort"
+              with={{
+                to: <span data-own>{to}</span>,
+                day: <Day at={`${at}/breaks/${index}/date`} form="short" />,
+                swings: <Count k="count.swings" at={`${at}/breaks/${index}/bridge/n`} />,
+                offset: <SeriesFigure of={at} at={`breaks/${index}/bridge/offset`} signed bare />,
+                low: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/0`} signed bare />,
+                high: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/1`} signed bare />,
+              }}
+            />
+          </span>
+        ),
+      )}
+    </>
+  );
+}
+
 /** One sentence for each day on which the set-up became another one. */
 export function BreakLines({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
