@@ -10,7 +10,13 @@ import { secretOf } from "./publish/secret.ts";
 import type { Effects } from "./schema/effects.ts";
 import { renderSite, type SiteInput } from "./site/site.ts";
 
+export { type Explored, explore } from "./build/explore.ts";
+export { type Rehearsal, rehearse } from "./build/rehearse.ts";
 export type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
+export type { Reason } from "./intake/guess/candidate.ts";
+export type { NoTable, Told } from "./intake/guess/export-table.ts";
+export type { ColumnProposal, Proposal, Question } from "./intake/guess/proposal.ts";
+export type { Answers } from "./intake/guess/propose.ts";
 export { SeasonUnreadable } from "./intake/season.ts";
 
 /**

@@ -1,10 +1,9 @@
 import { foreignRequests } from "../publish/foreign.ts";
 import type { Output } from "../publish/guard.ts";
-import { isolationCheck } from "../publish/isolation.ts";
 import type { Link } from "../publish/links.ts";
 import { EXIT, Stopped } from "../publish/stopped.ts";
 import type { Season } from "../schema/season.ts";
-import { identities } from "./named.ts";
+import { seasonCheck } from "./named.ts";
 
 const TEXT = /\.(?:html|css|svg|txt|js)$/;
 
@@ -17,7 +16,7 @@ const TEXT = /\.(?:html|css|svg|txt|js)$/;
 export function checkPages(
   site: readonly Output[],
   desk: readonly Output[],
-  season: Pick<Season, "athletes" | "leftOut">,
+  season: Season,
   links: readonly Link[],
 ): void {
   const [foreign] = [...foreignRequests(site), ...foreignRequests(desk)];
@@ -29,7 +28,7 @@ export function checkPages(
     );
   }
   const tokens = (id: string) => links.filter(({ athlete }) => athlete === id).map(({ token }) => token);
-  const names = isolationCheck(identities(season).map((one) => ({ ...one, tokens: tokens(one.id) })));
+  const names = seasonCheck(season, tokens);
   const owners = new Map(links.map(({ path, athlete }) => [path, athlete]));
   for (const { path, body } of site) {
     if (!TEXT.test(path)) continue;

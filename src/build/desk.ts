@@ -40,7 +40,12 @@ export async function deskFiles(
     leftOut: [...season.leftOut],
     ledger: { total: ledger.total, files: [...ledger.files] },
     rows: [...rows],
-    problems: problems.map((problem) => ({ place: placeText(problem.at), level: problem.level, ...say(problem) })),
+    problems: problems.map((problem) => ({
+      code: problem.code,
+      place: placeText(problem.at),
+      level: problem.level,
+      ...say(problem),
+    })),
   });
   return [
     ...page,

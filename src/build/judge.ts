@@ -1,13 +1,15 @@
 import { balance, type LedgerFile } from "../publish/balance.ts";
-import { isolationCheck } from "../publish/isolation.ts";
 import { ledgerRows } from "../publish/ledger-rows.ts";
+import { reassignedRows } from "../publish/reassigned.ts";
+import { seasonBridges } from "../report/bridges.ts";
 import { reportFor } from "../report/report.ts";
 import { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
-import { identities, NAMES_ANOTHER, withheldFrom } from "./named.ts";
+import { appliedNotes, findingsOf } from "./findings.ts";
+import { NAMES_ANOTHER, seasonCheck, withheldFrom, withoutNames } from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
 /** One athlete on the way through the build. */
@@ -57,17 +59,21 @@ function checked(report: AthleteReport, id: string): AthleteReport {
  * @param asOf calendar day asked for; without it the season's own
  * @throws {Unbalanced} rows went missing
  */
-export function judgeSeason(season: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
-  const { athletes, setAside, problems: found, swingFiles, leftOut, ...surroundings } = season;
+export function judgeSeason(read: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
+  const names = seasonCheck(read);
+  const { facility, problems: telling } = withoutNames(read.facility, names);
+  const season: Season = { ...read, facility };
+  const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
   const day = asOf ?? asOfFor(season);
-  const names = isolationCheck(identities(season));
-  const problems: Problem[] = [...found];
+  const problems: Problem[] = [...found, ...telling, ...appliedNotes(corrections)];
+  const known = { ...surroundings, bridges: seasonBridges(season) };
+  const fileNames = swingFiles.map(({ file }) => file);
   const told = athletes.map((athlete, i): Told => {
-    const input = { season: surroundings, athlete, setAside: asideOf(season, athlete.id), asOf: day };
+    const input = { season: known, athlete, setAside: asideOf(season, athlete.id), asOf: day, fileNames };
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
-    const { withheld, problems: named } = withheldFrom(athlete, sound, names);
-    problems.push(...named);
+    const { withheld, problems: named } = withheldFrom(athlete, sound, season, names);
+    for (const problem of [...named, ...findingsOf(sound)]) problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };
   });
@@ -77,7 +83,7 @@ export function judgeSeason(season: Season, asOf: string | undefined, effects: P
     season,
     asOf: day,
     told,
-    ledger: balance(swingFiles, setAside, accounts),
+    ledger: balance(swingFiles, setAside, accounts, reassignedRows(corrections)),
     rows: ledgerRows(setAside, told, swingFiles),
     problems,
     missing: [...leftOut, ...heldBack.map(({ athlete }) => athlete.id)].sort(),

@@ -1,6 +1,9 @@
-import type { Identity, Named } from "../publish/isolation.ts";
+import { type Identity, isolationCheck, type Named } from "../publish/isolation.ts";
+import { displayName } from "../report/person.ts";
 import { forReader } from "../report/reader.ts";
 import type { AthleteReport } from "../report/schema.ts";
+import { ENVIRONMENTS } from "../schema/columns.ts";
+import type { Facility } from "../schema/facility.ts";
 import { READERS, type Reader } from "../schema/reasons.ts";
 import type { AthleteSeason, Place, Problem, Season } from "../schema/season.ts";
 import type { Withheld } from "./terms.ts";
@@ -8,13 +11,62 @@ import type { Withheld } from "./terms.ts";
 /** Reason why a page is held back although somebody agreed to it, and code of the problem that says so. */
 export const NAMES_ANOTHER = "names-other-athlete";
 
-/** What tells the season's athletes apart; of those left out only the id is known. */
-export function identities({ athletes, leftOut }: Pick<Season, "athletes" | "leftOut">): Identity[] {
-  const known = athletes.map(({ id, profile }) => ({ id, names: [profile.name], tokens: [] }));
-  return [...known, ...leftOut.map((id) => ({ id, names: [], tokens: [] }))];
-}
+const FACILITY_FILE = "content/facility.md";
+
+/** Code of the problem that a text for everybody's page names an athlete. */
+export const FACILITY_NAMES = "facility-names-athlete";
 
 type Check = (text: string, owner: string | null) => Named[];
+
+/** Words that the season's files give to things other than athletes: a page may hold them, whoever has such an id. */
+function wordsOfSeason({ facility, ...lists }: Season): Set<string> {
+  const { metrics, zones, drills, implements: bats, balls, feeds, devices } = lists;
+  const { sites = [], staff = [], groups = [], tests = [], season } = facility;
+  const things = [
+    metrics,
+    zones,
+    drills,
+    bats,
+    balls,
+    feeds,
+    devices,
+    sites,
+    staff,
+    groups,
+    tests,
+    season.phases ?? [],
+  ];
+  const kinds = [
+    ...drills.map(({ environment }) => environment),
+    ...bats.map(({ role }) => role),
+    ...[...balls, ...feeds, ...devices].map(({ kind }) => kind),
+  ];
+  const given = kinds.filter((kind) => kind !== undefined);
+  return new Set([...ENVIRONMENTS, ...things.flatMap((list) => list.map(({ id }) => id)), ...given]);
+}
+
+/**
+ * The season's check that nobody stands in another's page. Of athletes left out only the id is known; the facility and its
+ * staff may be named everywhere.
+ *
+ * @param tokensOf an athlete's tokens, once there are links
+ */
+export function seasonCheck(season: Season, tokensOf: (id: string) => readonly string[] = () => []): Check {
+  const words = wordsOfSeason(season);
+  const { athletes, leftOut, facility } = season;
+  const full = new Set(athletes.map(({ profile }) => profile.name.toLowerCase()));
+  const known = athletes.map(({ id, profile: { name, aliases = [] } }) => ({
+    id,
+    names: [name],
+    // Swings under another's name may be an athlete's own; the name is not.
+    otherNames: [displayName(name, true), ...aliases.filter((alias) => !full.has(alias.toLowerCase()))],
+  }));
+  const unknown = leftOut.map((id) => ({ id, names: [] }));
+  const everybody = [...known, ...unknown].map(
+    (one): Identity => ({ ...one, tokens: tokensOf(one.id), idIsWord: words.has(one.id) }),
+  );
+  return isolationCheck(everybody, [facility.name, ...(facility.staff ?? []).map(({ name }) => name)]);
+}
 
 /** Every text in a piece of plain JSON, names of keys included, one below the other. */
 function wordsOf(value: unknown): string {
@@ -27,13 +79,58 @@ function wordsOf(value: unknown): string {
 }
 
 /** Looks twice: as it is written, and without the signs of Markdown that may stand inside a name. */
-function namedIn(value: unknown, owner: string, names: Check): Named | undefined {
+function namedIn(value: unknown, owner: string | null, names: Check): Named | undefined {
   const words = wordsOf(value);
   return names(`${words}\n\n${words.replace(/[*_`~\\]/g, "")}`, owner)[0];
 }
 
-/** Where the trainer wrote the name: the first line of the athlete's own pages that holds it, else the folder. */
-function placeOf(athlete: AthleteSeason, names: Check): Place {
+/**
+ * The facility as pages may show it. A text of its own that names an athlete would stand on everybody's page: it is left out,
+ * and said. Its name is the trainer's own choice and stays; a season's name gives way to its days.
+ */
+export function withoutNames(facility: Facility, names: Check): { facility: Facility; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const isFree = (key: string, value: unknown): boolean => {
+    const named = namedIn(value, null, names);
+    if (!named) return true;
+    problems.push({
+      code: FACILITY_NAMES,
+      level: "error",
+      at: { file: FACILITY_FILE, line: null, column: null },
+      args: { key, other: named.athlete, words: named.words },
+      athlete: null,
+    });
+    return false;
+  };
+  const { season, contact, notice, cautions } = facility;
+  const free: Facility = {
+    ...facility,
+    season: isFree("season", season.name) ? season : { ...season, name: `${season.start} – ${season.end}` },
+    contact: isFree("contact", contact) ? contact : undefined,
+    notice: isFree("notice", notice) ? notice : undefined,
+    cautions: cautions?.filter((caution) => isFree("cautions", caution)),
+  };
+  return { facility: free, problems };
+}
+
+/** Files whose texts may stand on the page of any athlete, with what they say. */
+function sharedTexts(season: Season): [file: string, value: unknown][] {
+  return [
+    [FACILITY_FILE, season.facility],
+    ["content/drills.md", season.drills],
+    ["content/metrics.md", [season.metrics, season.zones]],
+    ["data/implements.csv", season.implements],
+    ["data/balls.csv", season.balls],
+    ["data/feeds.csv", season.feeds],
+    ["data/devices.csv", season.devices],
+  ];
+}
+
+/**
+ * Where the trainer wrote the name: the first line of the athlete's own pages that holds it, else a file whose texts stand on
+ * many pages, else the profile.
+ */
+function placeOf(athlete: AthleteSeason, season: Season, names: Check): Place {
   const pages = [...athlete.notes, ...athlete.closings, athlete.assessment, athlete.plan].filter(
     (page) => page !== null,
   );
@@ -42,17 +139,24 @@ function placeOf(athlete: AthleteSeason, names: Check): Place {
     if (line >= 0) return { file, line: bodyLine + line, column: null };
     if (namedIn([front, body], athlete.id, names)) return { file, line: null, column: null };
   }
-  return { file: `content/athletes/${athlete.id}/profile.md`, line: null, column: null };
+  const profile = `content/athletes/${athlete.id}/profile.md`;
+  // Of the profile only what a page may show: a guardian or a link's holder may have any name.
+  const { aliases: _, consent: __, recipients: ___, ...shown } = athlete.profile;
+  const texts: [string, unknown][] = [[profile, shown], ...sharedTexts(season)];
+  const [file] = texts.find(([, value]) => namedIn(value, athlete.id, names)) ?? [profile];
+  return { file, line: null, column: null };
 }
 
 /**
  * Whether each reader may be given the report: somebody has to agree, and it must name nobody else's child.
  *
- * @param names the season's check, see `isolationCheck`
+ * @param season the season with the facility as pages show it, see {@link withoutNames}
+ * @param names  the season's check, see {@link seasonCheck}
  */
 export function withheldFrom(
   athlete: AthleteSeason,
   report: AthleteReport,
+  season: Season,
   names: Check,
 ): { withheld: Withheld; problems: Problem[] } {
   const withheld: Record<Reader, string | null> = { family: null, club: null };
@@ -69,7 +173,7 @@ export function withheldFrom(
     problems.push({
       code: NAMES_ANOTHER,
       level: "error",
-      at: placeOf(athlete, names),
+      at: placeOf(athlete, season, names),
       args: { reader, other: named.athlete, words: named.words },
       athlete: athlete.id,
     });

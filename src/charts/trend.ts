@@ -11,7 +11,10 @@ import { valueAxis } from "./value-axis.ts";
 
 /** What the chart shows of one series; the report's own parts fit as they are. */
 export interface TrendParts {
-  readonly series: Pick<Series, "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches">;
+  readonly series: Pick<
+    Series,
+    "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches" | "joined"
+  >;
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;
@@ -105,9 +108,9 @@ function sessionDots(series: TrendParts["series"]): { x: number; y: number; n: n
   }));
 }
 
-/** A bar for each stretch between changes of set-up; none where the set-up stayed. */
+/** A bar for each stretch between changes of set-up; none where the set-up stayed, or where a bridge joined them to one line. */
 function stretchBars(series: TrendParts["series"]): { x: number; x2: number; y: number }[] {
-  if (series.breaks.length === 0) return [];
+  if (series.breaks.length === 0 || series.joined) return [];
   return series.stretches.map(({ from, to, mean }) => ({ x: dayStart(from), x2: dayStart(to) + DAY_MS, y: mean }));
 }
 

@@ -1,9 +1,11 @@
-import { isAbsolute, join, relative, resolve, sep } from "node:path";
+import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { Paths } from "../build.ts";
 import { EXIT, Stopped } from "../publish/stopped.ts";
+import { keepApart } from "./apart.ts";
+import { FLAGS, type Flags, flagsOf, strangeFlag } from "./flags.ts";
 
-export const COMMANDS = ["build", "check", "start"] as const;
+export const COMMANDS = ["build", "check", "start", "map", "new"] as const;
 export type Command = (typeof COMMANDS)[number];
 
 export const USAGE = `Usage: npm run <command> -- [options]
@@ -11,12 +13,35 @@ export const USAGE = `Usage: npm run <command> -- [options]
   build   reads content/ and data/, writes _site/ and _desk/
   check   reads everything, writes nothing, prints every problem
   start   live preview on this machine
+  map     map -- FILE: proposes how an export is read, shows it, saves it to data/mappings/
+  new     new -- athlete ID | athletes ROSTER.csv | facility: makes their files
 
   --season DIR    folder with content/, data/, _site/, _desk/ (default: this project)
   --content DIR   --data DIR   --out DIR   --desk DIR     each of them alone
   --as-of DATE    the day the reports stand for, yyyy-mm-dd (default: the last measured day of the season)
   --port N        start: port on 127.0.0.1 (default: a free one)
   --json          print one JSON document instead of a table
+
+check:
+  --all           every line, not only the first of a kind
+  --codes         the list of all codes, with meaning and remedy
+
+map:
+  --column "NAME=FIELD[:UNIT]"   what a column holds, as "Barrel m/s=bat_speed:m/s"     (repeatable)
+  --ignore "NAME"                do not read this column                               (repeatable)
+  --words "NAME:WORD=OURS"       a word of the export, as "Outcome:struck=hit"          (repeatable)
+  --fixed FIELD=VALUE            the same for every row, as environment=tee             (repeatable)
+  --date-form F   --time-form F  as dd/MM/yyyy, MM/dd/yyyy HH:mm, h:mm:ss a
+  --delimiter M   --decimal M    , ; tab |  and  . ,
+  --encoding E    --sheet NAME   windows-1252 …; the sheet of a workbook
+  --zone ZONE                    clock of the export, where it is not the facility's
+  --name NAME                    the mapping's file name (default: that of the export)
+  --yes                          save without asking       --replace  save over a mapping that is there
+
+new:
+  --id ID --name NAME --alias NAME --born DATE|YEAR --sport S --level L --sex S --bats SIDE --throws SIDE
+  --position P --joined DATE --game-bat ID --language CODE --guardian NAME
+  facility: --name NAME --season-name NAME --start DATE --end DATE --time-zone ZONE --units U --contact TEXT
 `;
 
 /** A command as it was called. */
@@ -26,6 +51,10 @@ export interface Called {
   readonly asOf: string | undefined;
   readonly port: number;
   readonly json: boolean;
+  /** Words after the command: a file, or what is to be made. */
+  readonly words: readonly string[];
+  /** Options of this command alone. */
+  readonly flags: Flags;
 }
 
 const wrong = (problem: string) => new Stopped(EXIT.usage, problem, "see the usage below");
@@ -45,25 +74,6 @@ function portOf(text: string | undefined): number {
   return port;
 }
 
-/** Whether one absolute path is another or lies below it. */
-function isInside(folder: string, other: string): boolean {
-  const way = relative(other, folder);
-  return way !== ".." && !way.startsWith(`..${sep}`) && !isAbsolute(way);
-}
-
-/** A folder that a build replaces must not hold, or lie in, a folder that somebody keeps. */
-function keepApart({ content, data, out, desk, state }: Called["paths"], here: string): void {
-  const kept = { content, data, "the season's state": state };
-  for (const [name, folder] of Object.entries({ "--out": out, "--desk": desk })) {
-    if (isInside(here, folder)) throw wrong(`${name} would replace the folder you are in, or one around it`);
-    for (const [what, other] of Object.entries(kept)) {
-      if (isInside(folder, other) || isInside(other, folder))
-        throw wrong(`${name} and ${what} would lie in each other`);
-    }
-  }
-  if (isInside(out, desk) || isInside(desk, out)) throw wrong("--out and --desk would lie in each other");
-}
-
 /**
  * Reads a command line.
  *
@@ -77,7 +87,10 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
   const [command, ...more] = positionals;
   if (command === undefined) throw wrong("no command was named");
   if (!(COMMANDS as readonly string[]).includes(command)) throw wrong(`there is no command "${command}"`);
-  if (more.length > 0) throw wrong(`"${more[0]}" is one word too many`);
+  const [extra] = more.slice(MOST_WORDS[command as Command]);
+  if (extra !== undefined) throw wrong(`"${extra}" is one word too many`);
+  const stranger = strangeFlag(values, command);
+  if (stranger !== null) throw wrong(`${command} has no option --${stranger}`);
   const season = values.season === undefined ? home : resolve(here, values.season);
   const at = (given: string | undefined, name: string) =>
     given === undefined ? join(season, name) : resolve(here, given);
@@ -93,15 +106,20 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
     state,
     hold: state,
   };
-  keepApart(paths, here);
+  keepApart(paths, here, command === "build");
   return {
     command: command as Command,
     paths,
     asOf: dayOf(values["as-of"]),
     port: portOf(values.port),
     json: values.json ?? false,
+    words: more,
+    flags: flagsOf(values),
   };
 }
+
+/** Words that may follow a command. */
+const MOST_WORDS: Readonly<Record<Command, number>> = { build: 0, check: 0, start: 0, map: 1, new: 2 };
 
 function parse(args: readonly string[]) {
   try {
@@ -117,6 +135,7 @@ function parse(args: readonly string[]) {
         "as-of": { type: "string" },
         port: { type: "string" },
         json: { type: "boolean" },
+        ...FLAGS,
       },
     });
   } catch (error) {

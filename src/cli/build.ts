@@ -1,7 +1,8 @@
-import { build } from "../build.ts";
+import { build, SeasonUnreadable } from "../build.ts";
 import { EXIT, type Exit } from "../publish/stopped.ts";
 import type { Called } from "./arguments.ts";
 import { realEffects, thisProcess } from "./effects.ts";
+import { foundJson, withoutSeason } from "./found.ts";
 import { sayProblem } from "./messages.ts";
 import { problemLines } from "./problems.ts";
 import { buildSummary } from "./summary.ts";
@@ -11,7 +12,13 @@ import type { Terminal } from "./terminal.ts";
 export async function buildCommand({ paths, asOf, json }: Called, terminal: Terminal): Promise<Exit> {
   const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess };
   const started = effects.elapsedMs();
-  const built = await build(paths, { asOf, say: sayProblem }, effects).finally(effects.finished);
+  const built = await build(paths, { asOf, say: sayProblem }, effects)
+    .catch((error: unknown) => {
+      // Whoever reads the output as JSON is told there; people read it where failures are told.
+      if (json && error instanceof SeasonUnreadable) terminal.print(foundJson(withoutSeason(error)));
+      throw error;
+    })
+    .finally(effects.finished);
   const seconds = (effects.elapsedMs() - started) / 1000;
   const errors = built.problems.filter(({ level }) => level === "error");
   if (json) {

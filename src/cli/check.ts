@@ -1,32 +1,41 @@
-import { type Assessed, check, SeasonUnreadable } from "../build.ts";
+import { check } from "../build.ts";
 import { EXIT, type Exit } from "../publish/stopped.ts";
 import type { Called } from "./arguments.ts";
+import { codeLines } from "./codes.ts";
 import { realEffects } from "./effects.ts";
-import { sayProblem } from "./messages.ts";
-import { problemCounts, problemLines, sortedProblems } from "./problems.ts";
-import { missingLine } from "./summary.ts";
+import { type Found, foundJson, withoutSeason } from "./found.ts";
+import { groupedLines } from "./group-lines.ts";
+import { problemGroups } from "./problem-groups.ts";
+import { problemCounts, problemLines } from "./problems.ts";
+import { missingLines, rowTotals } from "./summary.ts";
 import type { Terminal } from "./terminal.ts";
 
-/** Without a facility there is no season, and there are problems all the same. */
-function withoutSeason(error: unknown): Pick<Assessed, "problems" | "missing"> & { readonly asOf: null } {
-  if (error instanceof SeasonUnreadable) return { problems: error.problems, missing: [], asOf: null };
-  throw error;
+/**
+ * `npm run check`: writes nothing, prints what was found by file and cause, or every line of it. Rows set aside alone are no
+ * reason to fail.
+ */
+export async function checkCommand({ paths, asOf, json, flags }: Called, terminal: Terminal): Promise<Exit> {
+  if (flags.codes) {
+    for (const line of codeLines()) terminal.print(line);
+    return EXIT.done;
+  }
+  const effects = realEffects(terminal.tell, terminal.display);
+  const found: Found = await check(paths, { asOf }, effects).catch(withoutSeason).finally(effects.finished);
+  const lines = json ? [foundJson(found)] : flags.all ? everyLine(found) : grouped(found);
+  for (const line of lines) terminal.print(line);
+  return found.problems.some(({ level }) => level === "error") ? EXIT.input : EXIT.done;
 }
 
-/** `npm run check`: writes nothing, prints every problem. Rows set aside alone are no reason to fail. */
-export async function checkCommand({ paths, asOf, json }: Called, terminal: Terminal): Promise<Exit> {
-  const effects = realEffects(terminal.tell, terminal.display);
-  const assessed = await check(paths, { asOf }, effects).catch(withoutSeason).finally(effects.finished);
-  const { problems, missing } = assessed;
-  if (json) {
-    const said = sortedProblems(problems).map((problem) => ({ ...problem, ...sayProblem(problem) }));
-    terminal.print(JSON.stringify({ asOf: assessed.asOf, missing, problems: said }, null, 1));
-  } else {
-    for (const line of problemLines(problems)) terminal.print(line);
-    if (problems.length > 0) terminal.print("");
-    terminal.print(problemCounts(problems));
-    const last = missingLine(assessed);
-    if (last !== null) terminal.print(last);
-  }
-  return problems.some(({ level }) => level === "error") ? EXIT.input : EXIT.done;
+function everyLine(found: Found): string[] {
+  const lines = problemLines(found.problems);
+  return [...lines, ...(lines.length > 0 ? [""] : []), ...totals(found)];
+}
+
+function grouped(found: Found): string[] {
+  return [...groupedLines(problemGroups(found.problems), found.ledger), ...totals(found)];
+}
+
+function totals(found: Found): string[] {
+  const rows = found.ledger ? [...rowTotals(found.ledger.total), ""] : [];
+  return [...rows, problemCounts(found.problems), ...missingLines(found)];
 }

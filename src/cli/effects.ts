@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { chmod, lstat, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { chmod, lstat, mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import type { Runner } from "../publish/lock.ts";
 import type { Disk, Effects, Found } from "../schema/effects.ts";
@@ -20,6 +20,16 @@ const isMissing = (error: unknown) => (error as NodeJS.ErrnoException).code === 
 /** The disk of this machine. */
 export const realDisk: Disk = {
   read: (path) => readFile(path),
+
+  async look(path) {
+    try {
+      const { size, mtimeMs } = await stat(path);
+      return { size, changed: mtimeMs };
+    } catch (error) {
+      if (isMissing(error)) return null;
+      throw error;
+    }
+  },
 
   async list(folder) {
     const found: Found[] = [];

@@ -3,6 +3,8 @@ import { type Command, readArguments } from "./arguments.ts";
 import { buildCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
 import { failureOf } from "./failure.ts";
+import { mapCommand } from "./map/map.ts";
+import { newCommand } from "./new/new.ts";
 import { startCommand } from "./start.ts";
 import { type Terminal, thisTerminal } from "./terminal.ts";
 
@@ -12,6 +14,8 @@ const COMMANDS: Readonly<
   build: buildCommand,
   check: checkCommand,
   start: startCommand,
+  map: mapCommand,
+  new: newCommand,
 };
 
 const terminal = thisTerminal();

@@ -33,10 +33,14 @@ export function problemLines(problems: readonly Problem[]): string[] {
   return lines;
 }
 
+/** How many rows a problem stands for: a whole file that repeats another one says so once. */
+export const rowsOf = ({ code, args }: Pick<Problem, "code" | "args">): number =>
+  code === "repeated-file" && typeof args.rows === "number" ? args.rows : 1;
+
 /** How many there are of each kind, in words: "2 errors, 1 row set aside, no notes". */
 export function problemCounts(problems: readonly Problem[]): string {
   const of = (level: Problem["level"], one: string, many: string) => {
-    const n = problems.filter((problem) => problem.level === level).length;
+    const n = problems.reduce((sum, problem) => sum + (problem.level === level ? rowsOf(problem) : 0), 0);
     return n === 1 ? `1 ${one}` : `${n === 0 ? "no" : n} ${many}`;
   };
   return [

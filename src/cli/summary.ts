@@ -1,9 +1,8 @@
 import type { Assessed, Built } from "../build.ts";
+import type { LedgerCounts } from "../schema/season.ts";
 import { WITHHELD } from "./messages.ts";
-import { tableLines } from "./table.ts";
+import { count, tableLines } from "./table.ts";
 
-/** 12345 -> "12,345". */
-const count = (n: number) => String(n).replace(/\B(?=(\d{3})+$)/g, ",");
 const sum = (counts: Readonly<Record<string, number>>) => Object.values(counts).reduce((a, b) => a + b, 0);
 const byReason = (counts: Readonly<Record<string, number>>) =>
   Object.entries(counts).map(([reason, n]) => [`  ${reason.replaceAll("-", " ")}`, count(n)]);
@@ -18,35 +17,55 @@ function unpublished({ athletes }: Pick<Assessed, "athletes">): string[] {
   });
 }
 
-/** Who is missing because of some input; null when nobody is. */
-export function missingLine({ missing }: Pick<Assessed, "missing">): string | null {
-  return missing.length === 0 ? null : `Not published until their files are put right: ${missing.join(", ")}`;
+const MOST_NAMED = 5;
+
+/** Files that cannot be used, or not all of them, and are no athlete's own. */
+function unusedFiles(problems: Assessed["problems"]): string[] {
+  const own = problems.filter(({ level, athlete }) => level === "error" && athlete === null);
+  return [...new Set(own.map(({ at }) => at.file))].sort();
 }
 
+/** What is missing because of some input: files first, then athletes; nothing when all is there. */
+export function missingLines({ missing, problems }: Pick<Assessed, "missing" | "problems">): string[] {
+  const files = unusedFiles(problems);
+  const rest = files.length - MOST_NAMED;
+  const named = `${files.slice(0, MOST_NAMED).join(", ")}${rest > 0 ? ` and ${count(rest)} more` : ""}`;
+  return [
+    ...(files.length === 0 ? [] : [`Missing, or used only in part, until put right: ${named}`]),
+    ...(missing.length === 0 ? [] : [`Not published until their files are put right: ${missing.join(", ")}`]),
+  ];
+}
+
+const rowRows = (total: LedgerCounts): string[][] => [
+  ["rows read", count(total.read)],
+  ["counted", count(total.counted)],
+  ["not counted", count(sum(total.notCounted))],
+  ...byReason(total.notCounted),
+  ["set aside", count(sum(total.setAside))],
+  ...byReason(total.setAside),
+];
+
+/** What became of every row of the season, by reason. */
+export const rowTotals = (total: LedgerCounts): string[] => tableLines(rowRows(total));
+
 /**
- * What `build` prints, line by line. Who is missing stands last.
+ * What `build` prints, line by line. What and who is missing stands last.
  *
  * @param seconds the build took
  */
 export function buildSummary(built: Built, seconds: number): string[] {
   const { total } = built.ledger;
   const live = new Set(built.links.filter(({ withheld }) => withheld === null).map(({ athlete }) => athlete));
-  const missing = missingLine(built);
   return [
     ...tableLines([
       ["athletes", count(built.athletes.length)],
       ["published", count(live.size)],
-      ["rows read", count(total.read)],
-      ["counted", count(total.counted)],
-      ["not counted", count(sum(total.notCounted))],
-      ...byReason(total.notCounted),
-      ["set aside", count(sum(total.setAside))],
-      ...byReason(total.setAside),
+      ...rowRows(total),
       ["pages", count(built.pages)],
       ["as of", built.asOf],
       ["seconds", seconds.toFixed(1)],
     ]),
     ...unpublished(built),
-    ...(missing === null ? [] : [missing]),
+    ...missingLines(built),
   ];
 }

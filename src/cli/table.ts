@@ -1,3 +1,6 @@
+/** 12345 -> "12,345". */
+export const count = (n: number): string => String(n).replace(/\B(?=(\d{3})+$)/g, ",");
+
 /**
  * Lines of a table with two columns or more: the first column to the left, the others to the right, two spaces between.
  * No rows give no lines.

@@ -12,6 +12,8 @@ export interface Terminal {
   readonly here: string;
   /** The folder that is the season when none is named, absolute. */
   readonly home: string;
+  /** Whether somebody sits there who can be asked. */
+  readonly interactive: boolean;
 }
 
 /**
@@ -28,5 +30,6 @@ export function thisTerminal(): Terminal {
     display: process.stderr,
     here: byScript ? asked : home,
     home,
+    interactive: process.stdin.isTTY === true && process.stdout.isTTY === true,
   };
 }

@@ -1,11 +1,15 @@
 import type { Problem } from "../schema/season.ts";
+import { PAGE_LANGUAGES } from "../schema/text.ts";
 import type { AthleteFolder } from "./athlete-folder.ts";
 import type { Known } from "./known.ts";
 import { NameCheck } from "./name-check.ts";
 import { near } from "./near.ts";
 import { remark, withSuggestion } from "./problem.ts";
 
-/** Names in an athlete's files that nothing declares. */
+/**
+ * Names in an athlete's files that nothing declares. What a figure hangs on is an error; a name that a page only shows costs its
+ * full name or its description, and is a note.
+ */
 export function athleteProblems(folder: AthleteFolder, known: Known): Problem[] {
   return [
     ...ofProfile(folder, known),
@@ -29,18 +33,24 @@ function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
   check.unique(["recipients"], front.recipients);
   for (const [index, gate] of (front.gates ?? []).entries()) check.condition(["gates", index, "applies"], gate.applies);
   const unused = front.gates?.length ? [remark("not-used-yet", profile.at(["gates"], "key"), { what: "gates" })] : [];
-  return [...check.problems, ...unused];
+  return [...check.problems, ...unused, ...ofLanguage(front.language, profile)];
+}
+
+/** Pages are written in few languages; what the trainer writes may be in any. */
+function ofLanguage(language: string | undefined, profile: NonNullable<AthleteFolder["profile"]>): Problem[] {
+  if (language === undefined || (PAGE_LANGUAGES as readonly string[]).includes(language)) return [];
+  return [remark("no-pages-in-language", profile.at(["language"], "value"), { language })];
 }
 
 function ofAssessment({ id, assessment }: AthleteFolder, known: Known): Problem[] {
   if (!assessment?.page) return [];
   const { front } = assessment.page;
   const check = new NameCheck(assessment, known, id);
-  check.name("staff", ["by"], front.by);
+  check.mention("staff", ["by"], front.by);
   check.unique(["priorities"], front.priorities);
   for (const [index, priority] of (front.priorities ?? []).entries()) {
-    check.names("metrics", ["priorities", index, "measures"], priority.measures);
-    check.names("drills", ["priorities", index, "drills"], priority.drills);
+    check.mentions("metrics", ["priorities", index, "measures"], priority.measures);
+    check.mentions("drills", ["priorities", index, "drills"], priority.drills);
   }
   return check.problems;
 }
@@ -49,10 +59,10 @@ function ofPlan({ id, plan }: AthleteFolder, known: Known): Problem[] {
   if (!plan?.page) return [];
   const { front } = plan.page;
   const check = new NameCheck(plan, known, id);
-  check.name("staff", ["by"], front.by);
+  check.mention("staff", ["by"], front.by);
   for (const [index, item] of (front.items ?? []).entries()) {
-    check.name("drills", ["items", index, "drill"], item.drill);
-    check.name("implements", ["items", index, "implement"], item.implement);
+    check.mention("drills", ["items", index, "drill"], item.drill);
+    check.mention("implements", ["items", index, "implement"], item.implement);
   }
   return check.problems;
 }
@@ -62,13 +72,13 @@ function ofWords({ id, closings, notes, assessment }: AthleteFolder, known: Know
   const topics = known.metrics && known.drills && new Set([...known.metrics, ...known.drills, ...priorities]);
   const ofClosings = closings.flatMap(({ read }) => {
     const check = new NameCheck(read, known, id);
-    check.name("staff", ["by"], read.page?.front.by);
+    check.mention("staff", ["by"], read.page?.front.by);
     return check.problems;
   });
   const ofNotes = notes.flatMap((note) => {
     const check = new NameCheck(note, known, id);
     const author = note.page?.front.author;
-    if (author !== "athlete") check.name("staff", ["author"], author);
+    if (author !== "athlete") check.mention("staff", ["author"], author);
     const about = (note.page?.front.about ?? []).flatMap((topic, index) => {
       if (topics === null || topics.has(topic)) return [];
       const args = { key: `about[${index}]`, found: topic, list: "measures, drills or priorities" };

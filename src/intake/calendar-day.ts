@@ -1,3 +1,6 @@
+/** A calendar day in milliseconds; counted in UTC, each has the same length. */
+export const MS_PER_DAY = 86_400_000;
+
 const ISO_DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /**

@@ -4,7 +4,9 @@ import type { SetAsideReason } from "../schema/reasons.ts";
 import { converter } from "../schema/units.ts";
 import { calendarDay, isoDay } from "./calendar-day.ts";
 import type { Known } from "./known.ts";
+import { clockForm, clockOf, isClock, plainSpaces } from "./moments.ts";
 import type { Names } from "./names.ts";
+import { plainNumber } from "./plain-number.ts";
 
 /** Stands for a number cell, or a day, that cannot be read. */
 export const UNREADABLE = Number.POSITIVE_INFINITY;
@@ -32,6 +34,8 @@ export interface CellOptions {
   /** Date or time form in Luxon tokens; null for ISO 8601. */
   readonly form: string | null;
   readonly decimal: "." | ",";
+  /** Days and times in ISO 8601 are read whatever `form` says. */
+  readonly isoToo?: boolean;
 }
 
 export interface CellContext {
@@ -39,46 +43,62 @@ export interface CellContext {
   readonly names: Names;
   /** Athlete's id -> index that stands for the athlete in the columns. */
   readonly index: ReadonlyMap<string, number>;
+  /** The facility's time zone, if it names one. */
+  readonly timeZone: string | null;
 }
 
 export const CANONICAL_CELL: CellOptions = { unit: null, form: null, decimal: "." };
 
-/** @returns null when `options.unit` cannot be turned into the column's unit */
+/** @returns null when `options.unit` cannot be turned into the column's unit, and for day and clock in one: see `moments.ts` */
 export function cellReader(column: Column, options: CellOptions, context: CellContext): CellReader | null {
   const { is } = column;
   switch (is.kind) {
     case "athlete":
       return { as: "athlete", read: remembered((text) => athlete(text, context)) };
     case "date":
-      return { as: "day", read: remembered((text) => day(text, options.form) ?? UNREADABLE) };
+      return { as: "day", read: remembered((text) => day(text, options) ?? UNREADABLE) };
     case "time":
-      return { as: "words", read: time(options.form) };
+      return { as: "words", read: time(options) };
+    case "date-time":
+      return null;
     case "number":
       return number(is.unit, is.plausible, options);
     case "count":
       return { as: "number", read: count };
     case "axis":
-      return { as: "words", read: axis };
+      return { as: "words", read: remembered(axis) };
     case "implement":
-      return { as: "words", read: listed(context.known.implements) };
+      return { as: "words", read: remembered(listed(context.known.implements)) };
     case "ball":
-      return { as: "words", read: listed(context.known.balls) };
+      return { as: "words", read: remembered(listed(context.known.balls)) };
     case "words":
-      return { as: "words", read: listed(is.open ? context.known.environments : new Set(is.words)) };
+      return { as: "words", read: remembered(listed(is.open ? context.known.environments : new Set(is.words))) };
     case "id":
     case "text":
-      return { as: "words", read: (text) => text };
+      return { as: "words", read: remembered((text) => text) };
   }
 }
 
-/** The same few texts come back on every row. */
+/** So many different texts of a column are kept; a column that has more gains nothing from being remembered. */
+const REMEMBERED = 20_000;
+
+/**
+ * The same few texts come back on every row: they are read once, and equal words are one string in memory.
+ */
 function remembered<T>(read: (text: string) => T): (text: string) => T {
   const memory = new Map<string, T>();
+  let textBefore: string | null = null;
+  let valueBefore: T;
   return (text) => {
-    const known = memory.get(text);
-    if (known !== undefined) return known;
-    const value = read(text);
-    memory.set(text, value);
+    // Most often it is the text of the row above: comparing two is cheaper than looking one up.
+    if (textBefore === text) return valueBefore;
+    let value = memory.get(text);
+    if (value === undefined) {
+      value = read(text);
+      if (memory.size < REMEMBERED) memory.set(text, value);
+    }
+    textBefore = text;
+    valueBefore = value;
     return value;
   };
 }
@@ -91,25 +111,23 @@ function athlete(text: string, { names, index }: CellContext): number {
 
 const inEnglish = { zone: "utc", locale: "en-US" } as const;
 
-function day(text: string, form: string | null): number | null {
-  if (form === null) return calendarDay(text);
-  const read = DateTime.fromFormat(text, form, inEnglish);
+function day(text: string, { form, isoToo }: CellOptions): number | null {
+  const iso = form === null || isoToo === true ? calendarDay(text) : null;
+  if (iso !== null || form === null) return iso;
+  const read = DateTime.fromFormat(plainSpaces(text), form, inEnglish);
   return read.isValid ? calendarDay(isoDay(read.toMillis())) : null;
 }
 
-/** The form of `ClockTime` in the schema, without a schema call per row. */
-const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d{1,3})?)?$/;
 const NOT_A_TIME: Refused = { reason: "unreadable-date" };
 
 /** A clock time is part of when a swing was, so one that cannot be read is an unreadable date. */
-function time(form: string | null): (text: string) => string | Refused {
-  if (form === null) return (text) => (CLOCK.test(text) ? text : NOT_A_TIME);
-  const plainForm = form.replaceAll(/'[^']*'/g, "");
-  const seconds = /[sSF]|tt|TT/.test(plainForm);
+function time({ form, isoToo }: CellOptions): (text: string) => string | Refused {
+  if (form === null) return (text) => (isClock(text) ? text : NOT_A_TIME);
+  const written = clockForm(form);
   return remembered((text) => {
-    const read = DateTime.fromFormat(text, form, inEnglish);
-    if (!read.isValid) return NOT_A_TIME;
-    return read.toFormat(!seconds ? "HH:mm" : read.millisecond === 0 ? "HH:mm:ss" : "HH:mm:ss.SSS");
+    if (isoToo === true && isClock(text)) return text;
+    const read = DateTime.fromFormat(plainSpaces(text), form, inEnglish);
+    return read.isValid ? clockOf(read, written) : NOT_A_TIME;
   });
 }
 
@@ -120,20 +138,25 @@ function number(unit: string, [lo, hi]: readonly [number, number], options: Cell
   if (convert === null) return null;
   const form = NUMBERS[options.decimal];
   const comma = options.decimal === ",";
+  const mark = options.decimal.charCodeAt(0);
   const read = (text: string): number => {
-    if (!form.test(text)) return UNREADABLE;
-    const value = convert(Number(comma ? text.replace(",", ".") : text));
+    const plain = plainNumber(text, mark);
+    if (plain === null && !form.test(text)) return UNREADABLE;
+    const value = convert(plain ?? Number(comma ? text.replace(",", ".") : text));
     return value >= lo && value <= hi ? value : OUTSIDE;
   };
   return { as: "number", read };
 }
 
+/** No text holds this: a count has no decimal mark. */
+const NO_MARK = -1;
 /** Rounds and reps go on without end in nobody's season. */
 export const MOST = 100_000;
 
 function count(text: string): number {
-  if (!/^[-+]?\d+(?:\.0*)?$/.test(text)) return UNREADABLE;
-  const value = Number(text);
+  const plain = plainNumber(text, NO_MARK);
+  if (plain === null && !/^[-+]?\d+(?:\.0*)?$/.test(text)) return UNREADABLE;
+  const value = plain ?? Number(text);
   return value >= 0 && value <= MOST ? value : OUTSIDE;
 }
 

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Problem } from "../schema/season.ts";
+import type { LineOf, Problem } from "../schema/season.ts";
 import {
   type Ball,
   BallRow,
@@ -15,6 +15,7 @@ import {
   ReferenceRow,
   TestRow,
 } from "../schema/tables.ts";
+import type { Correction } from "./corrections/correction.ts";
 import { near } from "./near.ts";
 import { fault, remark, wholeFile, withSuggestion } from "./problem.ts";
 import type { SeasonFiles } from "./season-files.ts";
@@ -26,18 +27,20 @@ export interface DataTables {
   readonly balls: readonly Ball[] | null;
   readonly feeds: readonly Feed[] | null;
   readonly devices: readonly Device[] | null;
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly (Block & { readonly at: LineOf })[];
+  readonly corrections: readonly Correction[];
   readonly problems: readonly Problem[];
 }
 
 const SINGLE = ["implements.csv", "balls.csv", "feeds.csv", "devices.csv", "corrections.csv"];
 const FOLDERS = ["swings", "blocks", "tests", "reference", "mappings", "inbox"];
 /** Files that another part of intake, or a person, reads. */
-const ELSEWHERE = /^data\/(swings\/.+\.csv|mappings\/[^/]+\.json|inbox\/.+)$/i;
+const ELSEWHERE = /^data\/(swings\/.+\.(csv|xlsx)|mappings\/[^/]+\.json|inbox\/.+)$/i;
 
 /** Reads the small tables and names every file of `data/` that nothing reads. */
 export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
   const problems: Problem[] = files.refused.map((path) => fault("not-a-plain-file", wholeFile(path)));
+  const lines = new Map<string, readonly number[]>();
   const read = async <T>(
     file: string,
     schema: Parameters<typeof readSmallTable<T>>[2],
@@ -45,9 +48,23 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     if (!files.files.includes(file)) return null;
     const bytes = await files.read(file);
     const table: SmallTable<T> =
-      bytes instanceof Uint8Array ? readSmallTable(file, bytes, schema) : { rows: [], problems: [bytes] };
+      bytes instanceof Uint8Array ? readSmallTable(file, bytes, schema) : { rows: [], lines: [], problems: [bytes] };
     problems.push(...table.problems);
+    lines.set(file, table.lines);
     return table.rows;
+  };
+  /** Rows together with their places. */
+  const placed = async <T>(
+    pattern: RegExp,
+    schema: Parameters<typeof readSmallTable<T>>[2],
+  ): Promise<(T & { readonly at: LineOf })[]> => {
+    const rows: (T & { readonly at: LineOf })[] = [];
+    for (const file of files.files) {
+      if (!pattern.test(file)) continue;
+      const found = (await read(file, schema)) ?? [];
+      rows.push(...found.map((row, i) => ({ ...row, at: { file, line: lines.get(file)?.[i] ?? 0 } })));
+    }
+    return rows;
   };
   const folder = async <T>(pattern: RegExp, schema: Parameters<typeof readSmallTable<T>>[2]): Promise<T[]> => {
     const rows: T[] = [];
@@ -59,10 +76,10 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     balls: await read("data/balls.csv", BallRow),
     feeds: await read("data/feeds.csv", FeedRow),
     devices: await read("data/devices.csv", DeviceRow),
-    blocks: await folder(/^data\/blocks\/.+\.csv$/, BlockRow),
+    blocks: await placed(/^data\/blocks\/.+\.csv$/, BlockRow),
+    corrections: await placed(/^data\/corrections\.csv$/, CorrectionRow),
   };
   const unused = {
-    corrections: [/^data\/corrections\.csv$/, CorrectionRow],
     tests: [/^data\/tests\/.+\.csv$/, TestRow],
     reference: [/^data\/reference\/.+\.csv$/, ReferenceRow],
   } as const satisfies Record<string, readonly [RegExp, z.ZodType]>;

@@ -1,25 +1,35 @@
-import { Mapping } from "../schema/mapping.ts";
+import { columnNames, Mapping } from "../schema/mapping.ts";
 import type { Place, Problem } from "../schema/season.ts";
-import { unitsFor } from "../schema/units.ts";
-import { CANONICAL_CELL, type CellContext, cellReader, OUTSIDE, UNREADABLE } from "./cell-reader.ts";
+import type { CellContext } from "./cell-reader.ts";
 import { checked } from "./checked.ts";
 import { decode } from "./decode.ts";
-import { near } from "./near.ts";
-import { fault, wholeFile, withSuggestion } from "./problem.ts";
-import { dotted } from "./schema-issues.ts";
+import { columnOf, mappingFaults } from "./mapping-faults.ts";
+import { fault, wholeFile } from "./problem.ts";
 import type { SeasonFiles } from "./season-files.ts";
 import type { SwingFields } from "./swing-fields.ts";
-import type { PlannedColumn, SwingPlan } from "./swing-plan.ts";
+import type { PlannedColumn, SummaryRows, SwingPlan } from "./swing-plan.ts";
 import { readYaml } from "./yaml-text.ts";
 
 type Path = readonly string[];
 
-/** A mapping that can be used: the header it stands for, and how such a file is read. */
+/** A mapping that can be used, and how a file is read by it. */
 export interface ReadMapping {
   readonly file: string;
-  readonly header: readonly string[];
-  readonly plan: SwingPlan;
+  readonly mapping: Mapping;
+  /** Names of its columns, in its order; see `columnNames`. */
+  readonly names: readonly string[];
+  /** The same for every header that holds these names, in whatever order. */
+  readonly signature: string;
+  /**
+   * How a file with this header is read.
+   *
+   * @param names of the file's columns: those of the mapping, in the file's own order
+   */
+  plan(names: readonly string[]): SwingPlan;
 }
+
+/** The same for headers that hold the same names, in whatever order. */
+export const signatureOf = (names: readonly string[]): string => JSON.stringify([...names].sort());
 
 /** Reads `data/mappings/*.json`. A mapping with a fault is left out and reads nothing. */
 export async function readMappings(
@@ -35,17 +45,17 @@ export async function readMappings(
       bytes instanceof Uint8Array ? readMapping(file, bytes, fields, context) : { mapping: null, problems: [bytes] };
     problems.push(...read.problems);
     if (read.mapping === null) continue;
-    const { header, plan } = read.mapping;
-    const same = mappings.find((other) => sameHeader(other.header, header) && other.plan.delimiter === plan.delimiter);
+    const own = readsSame(read.mapping);
+    const same = mappings.find((other) => readsSame(other) === own);
     if (same === undefined) mappings.push(read.mapping);
     else problems.push(fault("same-header", wholeFile(file), { other: same.file }));
   }
   return { mappings, problems };
 }
 
-/** Name by name, spaces at the ends aside. */
-export function sameHeader(one: readonly string[], other: readonly string[]): boolean {
-  return one.length === other.length && one.every((name, index) => name.trim() === other[index]?.trim());
+/** Two mappings of which only one could ever be used have this in common: header, delimiter and row of units. */
+function readsSame({ signature, mapping, names, plan }: ReadMapping): string {
+  return JSON.stringify([signature, mapping.delimiter ?? ",", plan([...names].sort()).unitsRow]);
 }
 
 function readMapping(
@@ -62,19 +72,56 @@ function readMapping(
   }
   const { value, problems } = checked(file, Mapping, yaml, null);
   if (value === null) return { mapping: null, problems };
-  const faults = mappingFaults(value, fields, context, (path, what) => yaml.at(path, what));
-  if (faults.length > 0) return { mapping: null, problems: faults };
-  const header = value.header.map((name) => name.trim());
-  return { mapping: { file, header, plan: planOf(value, header, fields) }, problems: [] };
+  const unusable = hiddenColumn(yaml.data);
+  if (unusable !== null) {
+    const expected = "another name: rename the column in the export";
+    const place = yaml.at(["columns", unusable], "key");
+    return { mapping: null, problems: [fault("wrong-value", place, { key: "columns", found: unusable, expected })] };
+  }
+  return usableMapping(file, value, fields, context, (path, what) => yaml.at(path, what));
 }
 
-function planOf(mapping: Mapping, header: readonly string[], fields: SwingFields): SwingPlan {
+/** A name that JSON may hold and JavaScript objects cannot carry: it would be lost without a word. */
+function hiddenColumn(data: unknown): string | null {
+  const columns = typeof data === "object" && data !== null ? (data as { columns?: unknown }).columns : null;
+  return typeof columns === "object" && columns !== null && Object.hasOwn(columns, "__proto__") ? "__proto__" : null;
+}
+
+/**
+ * Holds a mapping against what the season knows.
+ *
+ * @param at place of a key or value of the mapping, for messages
+ * @returns the mapping as files are read by it, or null with every fault
+ */
+export function usableMapping(
+  file: string,
+  mapping: Mapping,
+  fields: SwingFields,
+  context: CellContext,
+  at: (path: Path, what: "key" | "value") => Place = () => wholeFile(file),
+): { mapping: ReadMapping | null; problems: Problem[] } {
+  const faults = mappingFaults(mapping, fields, context, at);
+  if (faults.length > 0) return { mapping: null, problems: faults };
+  const names = columnNames(mapping.header);
+  const plan = (header: readonly string[]): SwingPlan => planOf(mapping, names, header, fields);
+  return { mapping: { file, mapping, names, signature: signatureOf(names), plan }, problems: [] };
+}
+
+function planOf(mapping: Mapping, names: readonly string[], header: readonly string[], fields: SwingFields): SwingPlan {
   const columns = Object.entries(mapping.columns).flatMap(([name, how]): PlannedColumn[] => {
-    const column = fields.byField.get(how.field);
+    const column = columnOf(how.field, fields);
     const index = header.indexOf(name.trim());
     if (!column || index === -1) return [];
     return [
-      { index, header: name.trim(), column, unit: how.unit ?? null, form: how.form ?? null, words: how.words ?? null },
+      {
+        index,
+        header: name.trim(),
+        column,
+        unit: how.unit ?? null,
+        form: how.form ?? null,
+        words: how.words ?? null,
+        mapped: true,
+      },
     ];
   });
   return {
@@ -82,82 +129,20 @@ function planOf(mapping: Mapping, header: readonly string[], fields: SwingFields
     decimal: mapping.decimal ?? ".",
     columns: columns.sort((one, other) => one.index - other.index),
     fixed: mapping.fixed ?? {},
+    zone: mapping.zone ?? null,
+    unitsRow: mapping.units_row === undefined ? null : inOrderOf(header, names, mapping.units_row),
+    summary: mapping.summary_rows === undefined ? null : summaryOf(mapping.summary_rows, header),
+    typed: false,
   };
 }
 
-/** What a mapping says that no file could be read by. */
-function mappingFaults(
-  mapping: Mapping,
-  fields: SwingFields,
-  context: CellContext,
-  at: (path: Path, what: "key" | "value") => Place,
-): Problem[] {
-  const problems: Problem[] = [];
-  const wrong = (path: Path, found: string, expected: string, allowed: Iterable<string> = []): void => {
-    const args = withSuggestion({ key: dotted(path), found, expected }, near(found, allowed));
-    problems.push(fault("wrong-value", at(path, "value"), args));
-  };
-  const value = (path: Path, field: string, text: string): void => {
-    const allowed = refusal(field, text, fields, context);
-    if (allowed !== null)
-      wrong(path, text, allowed.length > 0 ? `one of ${allowed.join(", ")}` : "a value of this column", allowed);
-  };
-  const header = mapping.header.map((name) => name.trim());
-  for (const [name, how] of Object.entries(mapping.columns)) {
-    const path = ["columns", name];
-    const column = fields.byField.get(how.field);
-    if (!header.includes(name.trim())) {
-      problems.push(fault("unknown-column", at(path, "key"), withSuggestion({ column: name }, near(name, header))));
-    }
-    if (!column) {
-      wrong([...path, "field"], how.field, "a field of the swing table, without unit", fields.byField.keys());
-      continue;
-    }
-    const units = column.is.kind === "number" ? unitsFor(column.is.unit) : [];
-    const timed = column.is.kind === "date" || column.is.kind === "time";
-    if (how.unit !== undefined && !units.includes(how.unit)) {
-      wrong(
-        [...path, "unit"],
-        how.unit,
-        units.length > 0 ? `one of ${units.join(", ")}` : "no unit: this field has none",
-        units,
-      );
-    }
-    if (how.form !== undefined && !timed) wrong([...path, "form"], how.form, "no form: only a date or a time has one");
-    // Days, times and numbers are translated before they are read in the export's own form: nothing to hold them against.
-    const ours = !timed && column.is.kind !== "number" && column.is.kind !== "athlete";
-    for (const [word, meant] of ours ? Object.entries(how.words ?? {}) : [])
-      value([...path, "words", word], how.field, meant);
-  }
-  for (const [field, text] of Object.entries(mapping.fixed ?? {})) {
-    if (fields.byField.has(field)) value(["fixed", field], field, text);
-    else {
-      const args = withSuggestion({ key: `fixed.${field}`, in: "fixed" }, near(field, fields.byField.keys()));
-      problems.push(fault("unknown-key", at(["fixed", field], "key"), args));
-    }
-  }
-  return problems;
-}
+const inOrderOf = (header: readonly string[], names: readonly string[], cells: readonly string[]): string[] =>
+  header.map((name) => (cells[names.indexOf(name)] ?? "").trim());
 
-/** Null when `text` can stand in `field`; else the words that could, as far as there is a list. */
-function refusal(field: string, text: string, fields: SwingFields, context: CellContext): string[] | null {
-  const column = fields.byField.get(field);
-  const reader = column && cellReader(column, CANONICAL_CELL, context);
-  if (!column || !reader || text.trim() === "") return null;
-  const read = reader.read(text.trim());
-  const refused =
-    typeof read === "object" ||
-    read === UNREADABLE ||
-    read === OUTSIDE ||
-    (reader.as === "athlete" && Number(read) < 0);
-  return refused ? allowedWords(column.is.kind, field, fields, context) : null;
-}
-
-/** The words that a column takes; nothing when there is no list. */
-export function allowedWords(kind: string, field: string, fields: SwingFields, { known }: CellContext): string[] {
-  const column = fields.byField.get(field);
-  if (kind === "implement") return [...(known.implements ?? [])];
-  if (kind === "ball") return [...(known.balls ?? [])];
-  if (column?.is.kind !== "words") return [];
-  return column.is.open ? [...(known.environments ?? [])] : [...column.is.words];
-}
+const summaryOf = (
+  { column, words }: NonNullable<Mapping["summary_rows"]>,
+  header: readonly string[],
+): SummaryRows => ({
+  index: column === undefined ? null : header.indexOf(column.trim()),
+  words: new Set(words.map((word) => word.trim().toLowerCase())),
+});

@@ -2,7 +2,7 @@ import type { Problem } from "../schema/season.ts";
 import type { Known } from "./known.ts";
 import { near } from "./near.ts";
 import type { ReadPage } from "./page.ts";
-import { fault, withSuggestion } from "./problem.ts";
+import { fault, remark, withSuggestion } from "./problem.ts";
 import { dotted } from "./schema-issues.ts";
 
 type Path = readonly (string | number)[];
@@ -28,10 +28,29 @@ export class NameCheck {
     name: string | undefined,
     allowed: ReadonlySet<string> | null = this.#known[list],
   ): void {
-    if (name === undefined || allowed === null || allowed.has(name)) return;
-    const args = { key: dotted(path), found: name, list };
-    const at = this.#page.at(path, "value");
-    this.problems.push(fault("not-in-list", at, withSuggestion(args, near(name, allowed)), this.#athlete));
+    const found = this.#unlisted(list, path, name, allowed);
+    if (found !== null) this.problems.push(fault("not-in-list", found.at, found.args, this.#athlete));
+  }
+
+  /** A name that is only shown: where nobody has described it, it stands for itself, and that is remarked on. */
+  mention(list: List, path: Path, name: string | undefined): void {
+    const found = this.#unlisted(list, path, name, this.#known[list]);
+    if (found !== null) this.problems.push(remark("not-in-list", found.at, found.args));
+  }
+
+  mentions(list: List, path: Path, names: readonly string[] | undefined): void {
+    for (const [index, name] of (names ?? []).entries()) this.mention(list, [...path, index], name);
+  }
+
+  #unlisted(
+    list: List,
+    path: Path,
+    name: string | undefined,
+    allowed: ReadonlySet<string> | null,
+  ): Pick<Problem, "at" | "args"> | null {
+    if (name === undefined || allowed === null || allowed.has(name)) return null;
+    const args = withSuggestion({ key: dotted(path), found: name, list }, near(name, allowed));
+    return { at: this.#page.at(path, "value"), args };
   }
 
   names(list: List, path: Path, names: readonly string[] | undefined): void {

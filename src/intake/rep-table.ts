@@ -36,6 +36,7 @@ function repTable(parts: readonly Part[], fields: SwingFields): RepTable {
     if (parts.some(({ table }) => table.numbers.has(field))) numbers[field] = column(parts, numberAt(field));
     if (parts.some(({ table }) => table.words.has(field))) words[field] = column(parts, wordAt(field));
   }
+  if (parts.some(({ table }) => table.words.has("assigned"))) words.assigned = column(parts, wordAt("assigned"));
   const day = column(
     parts,
     ({ day: days }) =>

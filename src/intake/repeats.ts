@@ -1,4 +1,5 @@
-import { rowHashes, rowKey } from "./row-identity.ts";
+import { MS_PER_DAY } from "./calendar-day.ts";
+import { rowHashes, rowKey, tellings } from "./row-identity.ts";
 import type { SwingTable } from "./swing-table.ts";
 
 /** A row that says nothing new, and the row that said it first. */
@@ -55,7 +56,6 @@ function hashesSeenTwice(tables: readonly SwingTable[], hashes: readonly Int32Ar
   return twice;
 }
 
-const MS_PER_DAY = 86_400_000;
 /** More days than four-digit years have, so that no athlete's days reach into another's. */
 const DAYS = 10_000_000;
 
@@ -102,24 +102,16 @@ function sameRows(group: DayGroup, key: string): { row: number; tells: boolean }
 /**
  * Whether a row tells which swing of its athlete and day it is: by a time with seconds, by a rep number with round or
  * block, and inside its own file by a rep number alone, as long as no other swing of the day there has the same one.
- * Seconds that are zero throughout the file are no seconds.
  */
 function tellers(
   table: SwingTable,
   hashes: Int32Array,
 ): { inFile(row: number): boolean; anywhere(row: number): boolean } {
-  const times = table.words.get("time");
   const reps = table.numbers.get("rep");
-  const rounds = table.numbers.get("round");
-  const blocks = table.words.get("block");
-  const timed = times?.some((time) => time !== null && /:\d\d:(?!00(?:\.0+)?$)/.test(time)) ?? false;
   const shared = reps === undefined ? new Set<number>() : sharedReps(table, reps, hashes);
   const hasRep = (row: number): boolean => reps !== undefined && !Number.isNaN(reps[row]);
-  const anywhere = (row: number): boolean => {
-    if (timed && /:\d\d:\d\d/.test(times?.[row] ?? "")) return true;
-    const inside = (rounds !== undefined && !Number.isNaN(rounds[row])) || (blocks?.[row] ?? null) !== null;
-    return hasRep(row) && inside;
-  };
+  const telling = tellings(table);
+  const anywhere = (row: number): boolean => telling(row) !== null;
   return { anywhere, inFile: (row) => anywhere(row) || (hasRep(row) && !shared.has(dayOf(table, row))) };
 }
 

@@ -63,3 +63,33 @@ export function rowKey(table: SwingTable, row: number): string {
   }
   return `${table.athlete[row]} ${isoDay(table.day[row] ?? 0)} ${cells.sort().join("")}`;
 }
+
+/** How a row tells which swing of its athlete and day it is. */
+export type Telling = "time" | "number";
+
+/**
+ * What each row of a file tells about which swing it is: a time with seconds, or a rep number with its round or block, or
+ * nothing (null). Seconds that are zero throughout the file are no seconds.
+ */
+export function tellings(table: SwingTable): (row: number) => Telling | null {
+  const times = table.words.get("time");
+  const reps = table.numbers.get("rep");
+  const rounds = table.numbers.get("round");
+  const blocks = table.words.get("block");
+  const timed = times?.some((time) => time !== null && /:\d\d:(?!00(?:\.0+)?$)/.test(time)) ?? false;
+  return (row) => {
+    if (timed && /:\d\d:\d\d/.test(times?.[row] ?? "")) return "time";
+    const numbered = reps !== undefined && !Number.isNaN(reps[row]);
+    const inside = (rounds !== undefined && !Number.isNaN(rounds[row])) || (blocks?.[row] ?? null) !== null;
+    return numbered && inside ? "number" : null;
+  };
+}
+
+/** Text that two rows share when they claim to be the same swing: by its time, else by session, block, round and rep. */
+export function swingKey(table: SwingTable, row: number, telling: Telling): string {
+  const who = `${table.athlete[row]} ${table.day[row]}`;
+  if (telling === "time") return `${who} ${table.words.get("time")?.[row]}`;
+  const word = (field: string): string | null => table.words.get(field)?.[row] ?? null;
+  const number = (field: string): number | undefined => table.numbers.get(field)?.[row];
+  return `${who} ${JSON.stringify([word("session"), word("block"), number("round"), number("rep")])}`;
+}

@@ -1,7 +1,7 @@
 import type { SetAsideReason } from "../schema/reasons.ts";
 import type { Place, Problem } from "../schema/season.ts";
 import { type CellContext, MOST } from "./cell-reader.ts";
-import { allowedWords } from "./mappings.ts";
+import { allowedWords } from "./mapping-faults.ts";
 import { near } from "./near.ts";
 import { rowFault, withSuggestion } from "./problem.ts";
 import type { SwingFields } from "./swing-fields.ts";
@@ -23,12 +23,10 @@ export function cellProblem(
       return rowFault(reason, at, withSuggestion(args, numberMeant(value)));
     case "out-of-range":
       return rowFault(reason, at, { ...args, ...rangeOf(planned) });
-    case "unknown-id":
-      return rowFault(
-        reason,
-        at,
-        withSuggestion(args, near(value, allowedWords(column.is.kind, column.field, fields, context))),
-      );
+    case "unknown-id": {
+      const allowed = allowedWords(column.is.kind, column.field, fields, context);
+      return rowFault(reason, at, withSuggestion({ ...args, ...placeOfWords(planned, allowed) }, near(value, allowed)));
+    }
     case "unknown-athlete":
     case "ambiguous-name": {
       const whom = context.names.find(value);
@@ -39,6 +37,21 @@ export function cellProblem(
       return rowFault(reason, at, args);
   }
 }
+
+/** Where a word could be described, or which words there are and no others. */
+function placeOfWords({ column: { is }, mapped }: PlannedColumn, allowed: readonly string[]): Problem["args"] {
+  const list = is.kind === "implement" || is.kind === "ball" ? `${is.kind}s` : null;
+  const open = is.kind === "words" && is.open === true;
+  return {
+    ...(list !== null && { list }),
+    ...(open && { list: "environments" }),
+    ...(list === null && allowed.length > 0 && { allowed: oneOf(allowed) }),
+    ...(mapped && { mapped: 1 }),
+  };
+}
+
+const oneOf = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 
 /** `61,5` and `61.5 mph` are plain enough to say what to write. */
 function numberMeant(text: string): string | null {

@@ -10,6 +10,8 @@ export interface SeasonFiles {
   readonly refused: readonly string[];
   /** @returns the bytes, or the problem that kept them */
   read(file: string, athlete?: string | null): Promise<Uint8Array | Problem>;
+  /** Size in bytes and time of the last change, to tell whether a file is still written; null when the disk does not tell. */
+  look(file: string): Promise<{ readonly size: number; readonly changed: number } | null>;
 }
 
 /** Something whose name starts with a point is the system's, not the trainer's. */
@@ -33,5 +35,6 @@ export async function seasonFiles(folder: string, prefix: "content" | "data", di
       return fault("unreadable-file", wholeFile(file), { detail }, athlete);
     }
   };
-  return { files: named(true), refused: named(false), read };
+  const look = async (file: string) => (await disk.look?.(`${folder}/${file.slice(prefix.length + 1)}`)) ?? null;
+  return { files: named(true), refused: named(false), read, look };
 }

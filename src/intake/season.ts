@@ -1,5 +1,5 @@
 import type { Effects } from "../schema/effects.ts";
-import type { AthleteSeason, NotePage, Problem, RepTable, Season } from "../schema/season.ts";
+import type { AthleteSeason, NotePage, Problem, Season } from "../schema/season.ts";
 import { athleteProblems } from "./athlete-check.ts";
 import { type AthleteFolder, problemsOf } from "./athlete-folder.ts";
 import type { CellContext } from "./cell-reader.ts";
@@ -13,6 +13,7 @@ import { type SeasonFiles, seasonFiles } from "./season-files.ts";
 import { swingFields } from "./swing-fields.ts";
 import { readSwings, type Swings } from "./swings.ts";
 import { unlisted } from "./unlisted.ts";
+import { written } from "./written.ts";
 
 /** `facility.md` cannot be used, so there is no season; everything else was still looked at. */
 export class SeasonUnreadable extends Error {
@@ -47,7 +48,8 @@ export async function readSeason(
     problems.flatMap(({ level, athlete }) => (level === "error" && athlete !== null ? [athlete] : [])),
   );
   const { swings, problems: ofSwings } = await readAllSwings(content, data, tables, known, leftOut, effects);
-  problems.push(...ofSwings);
+  // One by one: as many arguments as a bad export has rows are too many for a call.
+  for (const problem of ofSwings) problems.push(problem);
   const front = content.facility?.page?.front;
   if (!front || facility.facility.length > 0) throw new SeasonUnreadable(inOrder(problems));
   const own = content.metricsFile?.page?.front;
@@ -60,11 +62,12 @@ export async function readSeason(
     balls: tables.balls ?? [],
     feeds: tables.feeds ?? [],
     devices: tables.devices ?? [],
-    blocks: tables.blocks,
-    athletes: content.folders.flatMap((folder) => (leftOut.has(folder.id) ? [] : athleteSeason(folder, swings.reps))),
+    blocks: tables.blocks.map(({ at: _at, ...block }) => block),
+    athletes: content.folders.flatMap((folder) => (leftOut.has(folder.id) ? [] : athleteSeason(folder, swings))),
     leftOut: [...leftOut].sort(),
     swingFiles: swings.files,
     setAside: swings.setAside,
+    corrections: swings.corrections,
     problems: inOrder(problems),
   };
 }
@@ -85,10 +88,12 @@ async function readAllSwings(
   const fields = swingFields(metricsOf(content.metricsFile?.page?.front ?? null));
   const names = namesOf(content.folders);
   const athletes = content.folders.map((folder) => folder.id);
-  const context: CellContext = { known, names, index: new Map(athletes.map((id, index) => [id, index])) };
+  const timeZone = content.facility?.page?.front.time_zone ?? null;
+  const context: CellContext = { known, names, index: new Map(athletes.map((id, index) => [id, index])), timeZone };
   const { mappings, problems } = await readMappings(data, fields, context);
   const progress = (done: number, of: number): void => effects.progress("swings", done, of);
-  const swings = await readSwings(data, { fields, mappings, context, athletes }, leftOut, progress);
+  const setup = { fields, mappings, context, athletes };
+  const swings = await readSwings(data, setup, written(content, tables, leftOut), progress);
   const devices = tables.devices && new Set(tables.devices.map((device) => device.id));
   const lists = {
     drill: { list: "drills", names: content.drillsFile ? known.drills : null },
@@ -101,9 +106,9 @@ async function readAllSwings(
   return { swings, problems: [...names.problems, ...problems, ...swings.problems, ...notes] };
 }
 
-function athleteSeason(folder: AthleteFolder, reps: ReadonlyMap<string, RepTable>): AthleteSeason[] {
+function athleteSeason(folder: AthleteFolder, swings: Swings): AthleteSeason[] {
   const { id, profile, notes, closings, assessment, plan, images } = folder;
-  const own = reps.get(id);
+  const own = swings.reps.get(id);
   if (!profile?.page || !own) return [];
   return [
     {
@@ -114,6 +119,7 @@ function athleteSeason(folder: AthleteFolder, reps: ReadonlyMap<string, RepTable
       assessment: assessment?.page ?? null,
       plan: plan?.page ?? null,
       reps: own,
+      log: swings.log.get(id) ?? [],
     },
   ];
 }

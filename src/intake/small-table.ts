@@ -13,6 +13,8 @@ type RowSchema<T> = z.ZodType<T> & { readonly shape: Readonly<Record<string, z.Z
 /** A small table as read. A row that does not hold is set aside with its problems; the others stand. */
 export interface SmallTable<T> {
   readonly rows: readonly T[];
+  /** Line on which each of `rows` starts, from 1. */
+  readonly lines: readonly number[];
   readonly problems: readonly Problem[];
 }
 
@@ -22,22 +24,30 @@ export interface SmallTable<T> {
  * @param schema of a row; its keys are the columns, those that do not take a blank are required
  */
 export function readSmallTable<T>(file: string, bytes: Uint8Array, schema: RowSchema<T>): SmallTable<T> {
-  if (decode(bytes) === null) return { rows: [], problems: [fault("not-utf-8", wholeFile(file))] };
+  if (decode(bytes) === null) return { rows: [], lines: [], problems: [fault("not-utf-8", wholeFile(file))] };
   const records = readRecords(bytes, ",");
   const { header } = records;
   if (header === null)
-    return { rows: [], problems: [fault("broken-header", { file, line: records.headerLine, column: null })] };
+    return {
+      rows: [],
+      lines: [],
+      problems: [fault("broken-header", { file, line: records.headerLine, column: null })],
+    };
   if (records.rows.length === 0 && header.length === 0)
-    return { rows: [], problems: [remark("empty-file", wholeFile(file))] };
+    return { rows: [], lines: [], problems: [remark("empty-file", wholeFile(file))] };
   const problems = headerProblems(file, header, records.headerLine, schema.shape);
   const missing = problems.some((problem) => problem.code !== "unknown-column");
-  if (missing) return { rows: [], problems };
-  const rows = records.rows.flatMap((_, index) => {
+  if (missing) return { rows: [], lines: [], problems };
+  const rows: T[] = [];
+  const lines: number[] = [];
+  for (let index = 0; index < records.rows.length; index++) {
     const row = readRow(file, records, index, schema);
     problems.push(...row.problems);
-    return row.value === null ? [] : [row.value];
-  });
-  return { rows, problems };
+    if (row.value === null) continue;
+    rows.push(row.value);
+    lines.push(records.lines[index] ?? 0);
+  }
+  return { rows, lines, problems };
 }
 
 function headerProblems(

@@ -1,4 +1,7 @@
-/** One swing file as typed columns of equal length, one entry a data row, kept or not. */
+/**
+ * One swing file as typed columns of equal length, one entry a data row, kept or not. The stages after reading
+ * (corrections, session log) write into the columns.
+ */
 export interface SwingTable {
   /** Index into the season's swing files. */
   readonly file: number;
@@ -12,9 +15,11 @@ export interface SwingTable {
   /** Midnight of the day in UTC, epoch milliseconds. */
   readonly day: Float64Array;
   /** Field -> values in canonical units; NaN where the cell is blank. */
-  readonly numbers: ReadonlyMap<string, Float64Array>;
+  readonly numbers: Map<string, Float64Array>;
   /** Field -> words; null where the cell is blank. */
-  readonly words: ReadonlyMap<string, readonly (string | null)[]>;
+  readonly words: Map<string, (string | null)[]>;
+  /** Field -> what the mapping says for rows whose own cell is blank, in canonical form; not yet in the columns. */
+  readonly fixed: ReadonlyMap<string, number | string>;
   /** Field -> number of the field in a row, from 1; only fields that the file itself holds. */
   readonly fieldNumbers: ReadonlyMap<string, number>;
 }

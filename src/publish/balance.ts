@@ -5,6 +5,7 @@ import {
   type SetAsideReason,
 } from "../schema/reasons.ts";
 import type { LedgerCounts, LedgerRow } from "../schema/season.ts";
+import type { Reassigned } from "./reassigned.ts";
 
 /** What `report` said of one athlete's readable rows: entry i is row i of the athlete's table. */
 export interface Judged {
@@ -19,7 +20,8 @@ export interface Judged {
 export interface LedgerFile {
   readonly total: LedgerCounts;
   readonly files: readonly (LedgerCounts & { readonly file: string })[];
-  readonly athletes: readonly (LedgerCounts & { readonly id: string })[];
+  /** `reassigned`: rows that corrections moved to or from the athlete, for information; they balance where they are now. */
+  readonly athletes: readonly (LedgerCounts & { readonly id: string; readonly reassigned?: Reassigned })[];
   /** Rows that name no athlete of the season. */
   readonly unassigned: LedgerCounts;
 }
@@ -77,12 +79,14 @@ const isSetAside = (reason: string): reason is SetAsideReason =>
  * @param files    swing files with the rows that were read from each
  * @param setAside rows set aside; each row stands there once
  * @param judged   one entry per athlete
+ * @param moved    rows that corrections moved, by athlete
  * @throws {Unbalanced} they do not meet
  */
 export function balance(
   files: readonly { readonly file: string; readonly rows: number }[],
   setAside: readonly LedgerRow[],
   judged: readonly Judged[],
+  moved: ReadonlyMap<string, Reassigned> = new Map(),
 ): LedgerFile {
   const byFile = new Map(files.map(({ file }) => [file, new Account()]));
   const byAthlete = new Map(judged.map(({ athlete }) => [athlete, new Account()]));
@@ -122,7 +126,10 @@ export function balance(
   return {
     total: total.counts(),
     files: files.map(({ file }) => ({ file, ...byFile.get(file)!.counts() })),
-    athletes: judged.map(({ athlete }) => ({ id: athlete, ...byAthlete.get(athlete)!.counts() })),
+    athletes: judged.map(({ athlete }) => {
+      const reassigned = moved.get(athlete);
+      return { id: athlete, ...byAthlete.get(athlete)!.counts(), ...(reassigned && { reassigned }) };
+    }),
     unassigned: unassigned.counts(),
   };
 }

@@ -3,9 +3,13 @@ import { decodeReferences } from "./foreign.ts";
 /** What tells one athlete from another. */
 export interface Identity {
   readonly id: string;
-  /** Full name, and any other name pages may show. */
+  /** Full name, and any other name pages may show. Looked for on pages of others. */
   readonly names: readonly string[];
   readonly tokens: readonly string[];
+  /** Further names of the athlete's own: not looked for, but nobody else is named by a part of them. */
+  readonly otherNames?: readonly string[];
+  /** The id is a word of the season too (a drill's, a bat's): it is looked for only in addresses. */
+  readonly idIsWord?: boolean;
 }
 
 /** An athlete who is named where only others may stand. */
@@ -26,7 +30,13 @@ function plain(text: string): string {
 }
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-const wholeWord = (words: string) => new RegExp(`(?<![\\p{L}\\p{N}-])${escaped(words)}(?![\\p{L}\\p{N}-])`, "u");
+const wholeWord = (words: string) => new RegExp(`(?<![\\p{L}\\p{N}-])${escaped(words)}(?![\\p{L}\\p{N}-])`, "gu");
+
+/**
+ * Words as they may stand on a page: tags and the signs of Markdown may lie between any two letters. Not as whole words:
+ * without tags a heading runs into what follows it, and a name inside is a whole word by itself.
+ */
+const throughMarkup = (words: string) => new RegExp([...words].map(escaped).join("(?:<[^>]*>|[*_`~\\\\])*"), "gu");
 
 interface Mark {
   readonly named: Named;
@@ -37,16 +47,18 @@ interface Mark {
 
 /**
  * Ids of four characters or more are looked for as whole words where they hold a hyphen or a digit; an id that may be a word
- * of the language ("mark") only as a part of an address. Names are looked for when they have two words or more.
+ * of the language ("mark") or of the season ("front-toss") only as a part of an address. Names are looked for when they have
+ * two words or more.
  */
-function marksOf({ id, names, tokens }: Identity): Mark[] {
+function marksOf({ id, names, tokens, idIsWord }: Identity): Mark[] {
   const marks: Mark[] = tokens.map((token) => ({
     named: { athlete: id, by: "token", words: token },
     needle: token,
-    pattern: new RegExp(escaped(token)),
+    pattern: new RegExp(escaped(token), "g"),
   }));
   if (id.length >= 4) {
-    const pattern = /[-\d]/.test(id) ? wholeWord(id) : new RegExp(`/${escaped(id)}(?=[/."'?#])`);
+    const inAddress = () => new RegExp(`/${escaped(id)}(?=[/."'?#])`, "g");
+    const pattern = /[-\d]/.test(id) && !idIsWord ? wholeWord(id) : inAddress();
     marks.push({ named: { athlete: id, by: "id", words: id }, needle: id, pattern });
   }
   for (const name of names) {
@@ -58,26 +70,51 @@ function marksOf({ id, names, tokens }: Identity): Mark[] {
   return marks;
 }
 
+type Span = readonly [from: number, to: number];
+
+const spansOf = (text: string, pattern: RegExp): Span[] =>
+  [...text.matchAll(pattern)].map((match) => [match.index, match.index + match[0].length]);
+
+/** Words that may stand on a page whoever else is called by a part of them. */
+const freeWords = (words: readonly string[]): RegExp[] =>
+  words
+    .map((one) => plain(one).trim())
+    .filter((one) => one !== "")
+    .map(throughMarkup);
+
 /**
- * Makes the check that a text names nobody but its own athlete.
+ * Makes the check that a text names nobody but its own athlete. What lies inside the owner's own name or id is the owner's:
+ * "Ann Lee" inside "Mary Ann Lee" names nobody else on Mary Ann's page, and "Ann Lee" alone does.
  *
- * @param everybody all athletes of the season, unpublished ones included
+ * @param everybody   all athletes of the season, unpublished ones included
+ * @param publicNames names that stand on every page by the trainer's own choice: the facility's and those of its staff
  * @returns a function from a text (HTML, SVG, CSS or JSON) and the athlete it belongs to (null: a page for everybody) to the
  *          athletes it names against the rule; empty when there are none. Two athletes of one name cannot be told apart by it.
  */
-export function isolationCheck(everybody: readonly Identity[]): (text: string, owner: string | null) => Named[] {
+export function isolationCheck(
+  everybody: readonly Identity[],
+  publicNames: readonly string[] = [],
+): (text: string, owner: string | null) => Named[] {
   const marks = new Map(everybody.map((athlete) => [athlete.id, marksOf(athlete)]));
+  const ofAll = freeWords(publicNames);
+  const own = new Map(
+    everybody.map(({ id, names, otherNames = [] }) => [id, freeWords([id, ...names, ...otherNames])]),
+  );
   return (text, owner) => {
-    const own = new Set((marks.get(owner ?? "") ?? []).map(({ pattern }) => pattern.source));
+    const free = [...ofAll, ...(own.get(owner ?? "") ?? [])];
     const read = plain(decodeReferences(text));
     // Once more without tags: a name may be broken by them.
     const texts = text.includes("<") ? [read, plain(decodeReferences(text.replace(/<[^>]*>/g, "")))] : [read];
+    const isStray = (t: string, { needle, pattern }: Mark): boolean => {
+      const hits = t.includes(needle) ? spansOf(t, pattern) : [];
+      if (hits.length === 0) return false;
+      const spans = free.flatMap((words) => spansOf(t, words));
+      return hits.some(([from, to]) => !spans.some(([start, end]) => start <= from && to <= end));
+    };
     const named: Named[] = [];
     for (const [athlete, theirs] of marks) {
       if (athlete === owner) continue;
-      const hit = theirs.find(
-        ({ needle, pattern }) => !own.has(pattern.source) && texts.some((t) => t.includes(needle) && pattern.test(t)),
-      );
+      const hit = theirs.find((mark) => texts.some((t) => isStray(t, mark)));
       if (hit) named.push(hit.named);
     }
     return named;

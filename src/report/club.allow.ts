@@ -24,6 +24,7 @@ export const CLUB_FIELDS: readonly string[] = [
   "publication",
   "ledger",
   "measures",
+  "measuresWithSwings",
   "series",
   "work",
   "measuring",

@@ -25,6 +25,7 @@ export const FAMILY_FIELDS: readonly string[] = [
   "publication",
   "ledger",
   "measures",
+  "measuresWithSwings",
   "series",
   "goals",
   "work",

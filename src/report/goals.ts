@@ -1,13 +1,11 @@
 import type { Goal } from "../schema/profile.ts";
 import { mean } from "../stats/mean.ts";
 import { blockIndices } from "./blocks.ts";
-import { breaksOf } from "./breaks.ts";
 import type { Strand } from "./group.ts";
+import { lineOf } from "./line.ts";
 import { type Match, match } from "./match.ts";
-import { pool } from "./pool.ts";
 import type { GoalReport } from "./schema.ts";
 import type { SeriesContext } from "./series.ts";
-import { sessionValue } from "./sessions.ts";
 
 /** A goal with all its forms side by side: what does not apply is null. */
 type Aim = Pick<GoalReport, "kind" | "target" | "window" | "atLeast" | "share">;
@@ -46,14 +44,12 @@ function progressOf(
 
 const noBlock = { sessions: 0, n: 0 };
 
-function goalIn(goal: Goal, found: Match, { season, setUps }: SeriesContext): GoalReport {
+function goalIn(goal: Goal, found: Match, context: SeriesContext): GoalReport {
   const { metric } = found.parts[0]!;
   const aim = aimOf(goal);
-  const pooled = pool(found.parts);
+  const { pooled, sessions, broken } = lineOf(found.parts, context);
   const figures = pooled.sessions.map((reps, i) => sessionFigure(aim, reps.values, pooled.centers[i]!));
-  const sessions = pooled.sessions.map((reps, i) => sessionValue(reps, pooled.centers[i]));
-  const broken = breaksOf(found.parts, sessions, setUps).length > 0;
-  const blocks = broken ? null : blockIndices(sessions, season);
+  const blocks = broken ? null : blockIndices(sessions, context.season);
   const over = (indices: readonly number[] | undefined) => (indices ? mean(indices.map((i) => figures[i]!)) : null);
   const size = (indices: readonly number[] | undefined) =>
     indices
@@ -106,7 +102,7 @@ function unmeasured(goal: Goal, metric: Strand["metric"], context: SeriesContext
   const empty: Match = {
     condition: Object.fromEntries(Object.entries(goal.condition ?? {}).filter(([, value]) => value !== undefined)),
     pooled: false,
-    parts: [{ metric, condition: {}, of: null, sessions: [], devices: new Set() }],
+    parts: [{ metric, condition: {}, sessions: [] }],
   };
   return goalIn(goal, empty, context);
 }

@@ -2,6 +2,7 @@ import type { Metric } from "../schema/metric.ts";
 import type { NotCountedReason } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
 import { conditionKey } from "./condition.ts";
+import type { FindMeasuredBy, MeasuredBy } from "./measured-by.ts";
 import type { Condition, Series } from "./schema.ts";
 import { bySession, type SessionReps } from "./sessions.ts";
 
@@ -12,10 +13,7 @@ export type Outcomes = NonNullable<Series["of"]>;
 export interface Strand {
   readonly metric: Metric;
   readonly condition: Condition;
-  readonly of: Outcomes | null;
   readonly sessions: readonly SessionReps[];
-  /** Ids of the devices that its reps name, of the metric's own side. */
-  readonly devices: ReadonlySet<string>;
 }
 
 interface Bucket {
@@ -46,27 +44,45 @@ function outcomes(reps: RepTable, rows: readonly number[]): Outcomes {
   return { swings: rows.length, hit, foul, miss, notKnown: rows.length - hit - foul - miss };
 }
 
-function sessionsOf(reps: RepTable, rows: readonly number[], column: readonly (number | null)[]): SessionReps[] {
-  const byName = new Map<string, { date: string; session: string | null; values: number[] }>();
-  for (const i of rows) {
-    const value = column[i];
-    if (typeof value !== "number") continue;
-    const date = reps.date[i]!;
-    const session = reps.words.session?.[i] ?? null;
-    const key = `${date} ${session ?? ""}`;
-    const found = byName.get(key);
-    if (found) found.values.push(value);
-    else byName.set(key, { date, session, values: [value] });
-  }
-  return [...byName.values()].sort(bySession);
+/** What became of the counted swings of one condition, whether or not anything was read on them. */
+export interface ConditionOutcomes {
+  readonly condition: Condition;
+  readonly of: Outcomes;
 }
 
-/** Devices named by the reps that hold a value of the metric. */
-function devicesOf(reps: RepTable, rows: readonly number[], metric: Metric): Set<string> {
-  const names =
-    metric.side === "bat" ? reps.words.device_bat : metric.side === "ball" ? reps.words.device_ball : undefined;
+/** Every condition of one athlete's counted swings with its outcomes: also those in which no ball flight was ever read. */
+export function outcomesByCondition(
+  reps: RepTable,
+  conditions: readonly Condition[],
+  judged: readonly (NotCountedReason | null)[],
+): ConditionOutcomes[] {
+  return buckets(conditions, judged).map(({ condition, rows }) => ({ condition, of: outcomes(reps, rows) }));
+}
+
+interface Gathered {
+  readonly date: string;
+  readonly session: string | null;
+  readonly values: number[];
+  readonly rows: number[];
+  readonly by: MeasuredBy[];
+}
+
+function sessionsOf(reps: RepTable, rows: readonly number[], metric: Metric, find: FindMeasuredBy): SessionReps[] {
   const column = reps.numbers[metric.id];
-  return new Set(rows.flatMap((i) => (typeof column?.[i] === "number" ? (names?.[i] ?? []) : [])));
+  const byName = new Map<string, Gathered>();
+  for (const row of rows) {
+    const value = column?.[row];
+    if (typeof value !== "number") continue;
+    const date = reps.date[row]!;
+    const session = reps.words.session?.[row] ?? null;
+    const key = `${date} ${session ?? ""}`;
+    const found = byName.get(key) ?? { date, session, values: [], rows: [], by: [] };
+    byName.set(key, found);
+    found.values.push(value);
+    found.rows.push(row);
+    found.by.push(find(metric, row));
+  }
+  return [...byName.values()].sort(bySession);
 }
 
 /**
@@ -79,18 +95,17 @@ export function strandsOf(
   metrics: readonly Metric[],
   conditions: readonly Condition[],
   judged: readonly (NotCountedReason | null)[],
+  find: FindMeasuredBy,
 ): Strand[] {
   const all = buckets(conditions, judged).sort((a, b) =>
     conditionKey(a.condition) < conditionKey(b.condition) ? -1 : 1,
   );
   return metrics.flatMap((metric) => {
-    const column = reps.numbers[metric.id];
-    if (!column) return [];
+    if (!reps.numbers[metric.id]) return [];
     return all.flatMap(({ condition, rows }) => {
-      const sessions = sessionsOf(reps, rows, column);
+      const sessions = sessionsOf(reps, rows, metric, find);
       if (sessions.length === 0) return [];
-      const of = metric.side === "ball" ? outcomes(reps, rows) : null;
-      return [{ metric, condition, of, sessions, devices: devicesOf(reps, rows, metric) }];
+      return [{ metric, condition, sessions }];
     });
   });
 }

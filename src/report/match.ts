@@ -1,7 +1,7 @@
 import type { ConditionWritten } from "../schema/condition.ts";
 import type { Implement } from "../schema/tables.ts";
 import { conditionKey } from "./condition.ts";
-import type { Strand } from "./group.ts";
+import type { ConditionOutcomes, Outcomes, Strand } from "./group.ts";
 import type { Condition } from "./schema.ts";
 
 /** The strands that stand for a condition as the trainer wrote it: one and the same, or a pool of several. */
@@ -25,6 +25,33 @@ function fits(condition: Condition, named: Condition, roles: ReadonlyMap<string,
   });
 }
 
+/** Bats by the role that implements.csv gives them. */
+const rolesOf = (bats: readonly Implement[]) =>
+  new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
+
+/** Two conditions on the same side, and with pitch speeds read at the same place, as far as both say. */
+const meet = (one: Condition, other: Condition): boolean =>
+  (["side", "pitchSpeedAt"] as const).every((key) => !one[key] || !other[key] || one[key] === other[key]);
+
+/**
+ * What became of all swings in the condition of a match: the denominator of its ball-flight figures. Swings of conditions in
+ * which nothing was read belong to it too, or a hitter who misses would look like one who was not measured.
+ */
+export function outcomesIn(
+  { condition, pooled, parts }: Match,
+  all: readonly ConditionOutcomes[],
+  bats: readonly Implement[],
+): Outcomes {
+  const roles = rolesOf(bats);
+  const belongs = (other: Condition) =>
+    pooled
+      ? !other.swing && fits(other, condition, roles) && meet(other, parts[0]!.condition)
+      : conditionKey(other) === conditionKey(parts[0]!.condition);
+  const inside = all.filter((one) => belongs(one.condition)).map((one) => one.of);
+  const sum = (key: keyof Outcomes) => inside.reduce((total, of) => total + of[key], 0);
+  return { swings: sum("swings"), hit: sum("hit"), foul: sum("foul"), miss: sum("miss"), notKnown: sum("notKnown") };
+}
+
 /**
  * Finds the strands of a measure or goal. The strand with exactly the named values where there is one, else a pool of all
  * that lie in it; but the two sides of a switch hitter, pitch speeds read at different places, and slaps and full swings
@@ -43,7 +70,7 @@ export function match(
   const exact = ofMetric.find((strand) => conditionKey(strand.condition) === conditionKey(named));
   if (exact) return [{ condition: named, pooled: false, parts: [exact] }];
 
-  const roles = new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
+  const roles = rolesOf(bats);
   const inside = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
   const apart = new Map<string, Strand[]>();
   for (const strand of inside) {

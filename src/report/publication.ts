@@ -5,7 +5,7 @@ import type { Publication } from "./schema.ts";
 
 /**
  * May this reader be given the report? Adults publish on their own word, minors on a guardian's; a word that was taken back
- * or has ended does not count.
+ * or has ended does not count, nor does one that says what it covers and leaves the numbers out.
  */
 export function publicationFor(
   consents: readonly Consent[],
@@ -19,8 +19,9 @@ export function publicationFor(
   const live = right.filter(
     (consent) => consent.withdrawn === undefined && (consent.until === undefined || consent.until >= asOf),
   );
-  const given = live[0];
+  const given = live.find(({ covers }) => covers === undefined || covers.includes("numbers"));
   if (given) return { publish: true, as: given.as, agreedOn: given.on, covers: given.covers ?? null };
+  if (live.length > 0) return { publish: false, why: "not-covered" };
   if (right.some((consent) => consent.withdrawn !== undefined)) return { publish: false, why: "withdrawn" };
   if (right.length > 0) return { publish: false, why: "ended" };
   if (forReader.length > 0) return { publish: false, why: minor ? "needs-guardian" : "needs-own" };

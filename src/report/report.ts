@@ -1,15 +1,20 @@
 import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
+import { bridgesIn } from "./bridges.ts";
 import { conditionsOf } from "./condition.ts";
+import { deviceLines } from "./device-lines.ts";
+import { flagsOf } from "./flags.ts";
 import { goalsOf } from "./goals.ts";
-import { strandsOf } from "./group.ts";
+import { outcomesByCondition, strandsOf } from "./group.ts";
 import type { ReportInput } from "./input.ts";
 import { judge } from "./judge.ts";
+import { measuredBy } from "./measured-by.ts";
 import { measuresOf } from "./measures.ts";
 import { measuringOf } from "./measuring.ts";
 import { personOf } from "./person.ts";
 import { publicationFor } from "./publication.ts";
 import type { AthleteReport } from "./schema.ts";
 import { allSeries } from "./series.ts";
+import { suggestionsOf } from "./suggestions.ts";
 import { assessmentOf, closingsOf, notesOf, programOf } from "./voices.ts";
 import { unmeasuredByDay, workOf } from "./work.ts";
 
@@ -26,25 +31,41 @@ export function countReasons(judged: readonly (NotCountedReason | null)[]): Part
   return counts;
 }
 
+/** Several series may belong to one measure; those without a session have nothing to show. */
+function measuresWithSwings(series: AthleteReport["series"]): number {
+  const held = series.filter(({ sessions }) => sessions.length > 0).flatMap(({ measure }) => measure ?? []);
+  return new Set(held).size;
+}
+
 /**
  * One athlete's report: every figure that any page shows, for every reader. Pure: plain JSON in, plain JSON out, no clock.
  *
  * An athlete without a single readable rep has a report too: no series, and goals without figures.
  */
-export function reportFor({ season, athlete, setAside, asOf }: ReportInput): Reported {
-  const { facility, metrics, implements: bats, balls, devices, drills, blocks } = season;
+export function reportFor({ season, athlete, setAside, asOf, fileNames }: ReportInput): Reported {
+  const { facility, metrics, implements: bats, balls, devices, drills } = season;
   const { profile, reps } = athlete;
   const judged = judge(reps, metrics, facility.season);
   const conditions = conditionsOf(reps, profile);
-  const strands = strandsOf(reps, metrics, conditions, judged);
+  const strands = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
   const measures = measuresOf(facility, profile, metrics, reps);
-  const context = { season: facility.season, implements: bats, setUps: { devices, gameBats: profile.game_bat } };
+  const flags = new Map(strands.map((strand) => [strand, flagsOf(strand, reps, fileNames)]));
+  const context = {
+    season: facility.season,
+    implements: bats,
+    outcomes: outcomesByCondition(reps, conditions, judged),
+    setUps: { lines: deviceLines(devices), gameBats: profile.game_bat },
+    bridges: season.bridges ?? bridgesIn([{ reps, strands }]),
+    flagged: new Map([...flags].map(([strand, list]) => [strand, list.length])),
+  };
   const person = personOf(athlete.id, profile, bats, asOf);
   const consents = profile.consent ?? [];
   const publication = Object.fromEntries(
     READERS.map((reader) => [reader, publicationFor(consents, person.minor, reader, asOf)]),
   ) as Record<Reader, AthleteReport["publication"]["family"]>;
   const kept = reps.n + Object.values(setAside).reduce((sum, n) => sum + n, 0);
+
+  const series = allSeries(strands, measures, context);
 
   const report: AthleteReport = {
     schema: 1,
@@ -68,14 +89,17 @@ export function reportFor({ season, athlete, setAside, asOf }: ReportInput): Rep
       setAside: { ...setAside },
     },
     measures: measures.length,
-    series: allSeries(strands, measures, context),
+    measuresWithSwings: measuresWithSwings(series),
+    series,
     goals: goalsOf(profile.goals ?? [], strands, new Map(metrics.map((metric) => [metric.id, metric])), context),
-    work: workOf(reps, facility.season, unmeasuredByDay(blocks, athlete.id, facility.groups ?? [])),
+    work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),
     notes: notesOf(athlete, facility, person.displayName),
     closings: closingsOf(athlete, facility),
     program: programOf(athlete, facility, drills),
+    suggestions: suggestionsOf(strands, context),
+    flags: [...flags.values()].flat(),
   };
   return { report, judged };
 }

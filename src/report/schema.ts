@@ -59,6 +59,11 @@ export const SessionValue = z.strictObject({
   median: Num,
   p90: Num,
   max: Num,
+  /**
+   * What was added to the day's values so that they read as the last device would have read them; 0 unless the series is joined.
+   * `mean` less `shift` is the mean as measured.
+   */
+  shift: Num,
 });
 export type SessionValue = z.infer<typeof SessionValue>;
 
@@ -92,6 +97,19 @@ const Trend = z.strictObject({
   mannKendall: z.strictObject({ s: Num, varS: Num, z: Num, p: Num }).nullable(),
 });
 
+/** `firmware` and `set-up`: the same device, otherwise. `device`: one that measures a metric of the trainer's own. */
+const BREAK_KINDS = ["bat-sensor", "ball-screen", "device", "firmware", "set-up", "game-bat"] as const;
+
+/** What the new device reads above the old one, from a day on which both measured. */
+const Bridge = z.strictObject({
+  offset: Num,
+  ci95: Interval,
+  /** Swings that both recorded (`paired`), or swings of both together (`two-samples`). */
+  n: Count,
+  method: z.enum(["paired", "two-samples"]),
+  date: Day,
+});
+
 export const Series = z.strictObject({
   metric: Text,
   unit: Text,
@@ -114,13 +132,20 @@ export const Series = z.strictObject({
   n: Count,
   /** Days between the first and last session. */
   spanDays: Count,
+  /** Values that lie far from the athlete's own in their condition (`flags`); they count like any other. */
+  flagged: Count,
   /**
-   * Days from which the set-up was another one. A series with a break has no blocks, change or trend: its swings are not one
-   * line.
+   * Days from which the set-up was another one. A series with a break has no blocks, change or trend, unless it is joined: its
+   * swings are not one line.
    */
-  breaks: z.array(z.strictObject({ date: Day, kind: z.enum(["bat-sensor", "ball-screen", "game-bat"]), to: Text })),
-  /** The sessions between breaks; the whole series where there is none. */
+  breaks: z.array(z.strictObject({ date: Day, kind: z.enum(BREAK_KINDS), to: Text, bridge: Bridge.nullable() })),
+  /** The sessions between breaks, as measured; the whole series where there is none. */
   stretches: z.array(Block),
+  /**
+   * There are breaks, and bridges over all of them: sessions, blocks, change and trend are in terms of the last device, and the
+   * uncertainty of the offsets stands in the change's interval.
+   */
+  joined: z.boolean(),
   change: Change.nullable(),
   trend: Trend,
   peers: z.null(),
@@ -212,9 +237,47 @@ export const Publication = z.discriminatedUnion("publish", [
   }),
   z.strictObject({
     publish: z.literal(false),
-    why: z.enum(["no-consent", "needs-guardian", "needs-own", "withdrawn", "ended"]),
+    why: z.enum(["no-consent", "needs-guardian", "needs-own", "withdrawn", "ended", "not-covered"]),
   }),
 ]);
+
+/** A step in the athlete's own values that looks as if something had been swapped. Nothing follows from it by itself. */
+export const Suggestion = z.strictObject({
+  kind: z.literal("possible-set-up-change"),
+  metric: Text,
+  unit: Text,
+  decimals: Count,
+  condition: Condition,
+  /** First session after the step, and the last one before. */
+  date: Day,
+  previous: Day,
+  /** After minus before, a steady rise or fall taken out. */
+  size: Num,
+  /** Sessions before and after that were looked at. */
+  sessions: z.tuple([Count, Count]),
+  /** At most the chance of such a step anywhere in a steady series. */
+  p: Num,
+  /** Other series of the same side (bat or ball) that were searched around that day, and those that stepped within ten days. */
+  sameSide: z.strictObject({ searched: Count, moved: Count }),
+  /** Whether the other side (ball for bat, bat for ball) stepped within ten days. One side alone points to a device. */
+  otherSide: z.enum(["still", "moved", "not-measured"]),
+});
+
+/** A value far from the athlete's own in the same condition: shown, and counted like any other. */
+export const Flag = z.strictObject({
+  metric: Text,
+  unit: Text,
+  decimals: Count,
+  condition: Condition,
+  date: Day,
+  file: TextOrNull,
+  line: Count,
+  value: Num,
+  /** Where the athlete's own values may be expected. */
+  low: Num,
+  high: Num,
+  reason: z.literal("far-from-own-swings"),
+});
 
 export const AthleteReport = z.strictObject({
   schema: z.literal(1),
@@ -252,6 +315,8 @@ export const AthleteReport = z.strictObject({
   ledger: Ledger,
   /** How many measures the facility judges this athlete by. */
   measures: Count,
+  /** Those of them that have a series, and so swings that count. */
+  measuresWithSwings: Count,
   series: z.array(Series),
   goals: z.array(GoalReport),
   work: z.strictObject({
@@ -302,5 +367,8 @@ export const AthleteReport = z.strictObject({
     }),
   ),
   program: z.strictObject({ date: Day.nullable(), by: TextOrNull, body: Text, items: z.array(ProgramItem) }).nullable(),
+  /** For the trainer's desk alone. */
+  suggestions: z.array(Suggestion),
+  flags: z.array(Flag),
 });
 export type AthleteReport = z.infer<typeof AthleteReport>;

@@ -1,32 +1,31 @@
 import type { Facility } from "../schema/facility.ts";
 import type { Implement } from "../schema/tables.ts";
 import { block, blockIndices } from "./blocks.ts";
-import { breaksOf, type SetUps, stretchesOf } from "./breaks.ts";
 import { DAY_MS, dayOf } from "./calendar.ts";
 import { conditionKey } from "./condition.ts";
-import type { Strand } from "./group.ts";
-import { type Match, match } from "./match.ts";
+import type { ConditionOutcomes, Strand } from "./group.ts";
+import { type LineContext, lineOf } from "./line.ts";
+import { type Match, match, outcomesIn } from "./match.ts";
 import type { MeasureOf } from "./measures.ts";
-import { pool } from "./pool.ts";
 import type { Series } from "./schema.ts";
-import { sessionValue } from "./sessions.ts";
 import { trendOf } from "./trend.ts";
 
 /** What every series of one athlete needs besides its reps. */
-export interface SeriesContext {
+export interface SeriesContext extends LineContext {
   readonly season: Facility["season"];
   readonly implements: readonly Implement[];
-  readonly setUps: SetUps;
+  /** What became of the counted swings of every condition. */
+  readonly outcomes: readonly ConditionOutcomes[];
+  /** How many values of a strand are flagged as far from the athlete's own. */
+  readonly flagged: ReadonlyMap<Strand, number>;
 }
 
 /** One series of the report from one strand or a pool of several. */
-export function seriesFrom(found: Match, measure: number | null, { season, setUps }: SeriesContext): Series {
+export function seriesFrom(found: Match, measure: number | null, context: SeriesContext): Series {
   const { metric } = found.parts[0]!;
-  const pooled = pool(found.parts);
-  const sessions = pooled.sessions.map((reps, i) => sessionValue(reps, pooled.centers[i]));
-  const breaks = breaksOf(found.parts, sessions, setUps);
-  const blocks = breaks.length > 0 ? null : blockIndices(sessions, season);
-  const { change, trend } = trendOf(breaks.length > 0 ? [] : sessions, metric.smallestWorthwhile ?? null);
+  const { sessions, breaks, stretches, joined, broken, shifts } = lineOf(found.parts, context);
+  const blocks = broken ? null : blockIndices(sessions, context.season);
+  const { change, trend } = trendOf(broken ? [] : sessions, metric.smallestWorthwhile ?? null, shifts);
   return {
     metric: metric.id,
     unit: metric.unit,
@@ -36,15 +35,17 @@ export function seriesFrom(found: Match, measure: number | null, { season, setUp
     pooled: found.pooled,
     parts: found.parts.length,
     condition: found.condition,
-    of: pooled.of,
-    sessions,
+    of: metric.side === "ball" ? outcomesIn(found, context.outcomes, context.implements) : null,
+    sessions: [...sessions],
     sessionCount: sessions.length,
     first: blocks && block(sessions, blocks.first),
     last: blocks && block(sessions, blocks.last),
     n: sessions.reduce((sum, session) => sum + session.n, 0),
     spanDays: (dayOf(sessions.at(-1)!.date) - dayOf(sessions[0]!.date)) / DAY_MS,
+    flagged: found.parts.reduce((sum, part) => sum + (context.flagged.get(part) ?? 0), 0),
     breaks,
-    stretches: stretchesOf(sessions, breaks),
+    stretches,
+    joined,
     change,
     trend,
     peers: null,

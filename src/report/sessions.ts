@@ -1,8 +1,8 @@
-import { mean } from "../stats/mean.ts";
 import { median } from "../stats/median.ts";
 import { quantile } from "../stats/quantile.ts";
 import { sd } from "../stats/sd.ts";
 import { dayOf, WEEK_MS } from "./calendar.ts";
+import type { MeasuredBy } from "./measured-by.ts";
 import type { SessionValue } from "./schema.ts";
 
 /** The reps of one session in one series: its day, its name if it has one, and the values in their order. */
@@ -10,6 +10,10 @@ export interface SessionReps {
   readonly date: string;
   readonly session: string | null;
   readonly values: readonly number[];
+  /** Row of each value in the athlete's table. */
+  readonly rows: readonly number[];
+  /** What measured each value. */
+  readonly by: readonly MeasuredBy[];
 }
 
 /** In order of day, then of the session's name; unnamed first. */
@@ -29,20 +33,21 @@ export function weeksOf(sessions: readonly { readonly date: string }[]): number[
 /**
  * A session's figures from its reps.
  *
- * @param center value to stand as the session's mean; a pool hands in its own, else the plain mean is taken
+ * @param center value to stand as the session's mean: a pool's own
+ * @param shift  what was added to the values, as the session's mean has it
  * @throws {RangeError} no reps: a session exists by its reps
  */
-export function sessionValue(reps: SessionReps, center?: number): SessionValue {
+export function sessionValue(reps: SessionReps, center: number, shift: number): SessionValue {
   const { values } = reps;
-  const own = mean(values);
   const middle = median(values);
   const p90 = quantile(values, 0.9);
-  if (own === null || middle === null || p90 === null) throw new RangeError(`session of ${reps.date} holds no reps`);
+  if (middle === null || p90 === null) throw new RangeError(`session of ${reps.date} holds no reps`);
   return {
     date: reps.date,
     session: reps.session,
     n: values.length,
-    mean: center ?? own,
+    mean: center,
+    shift,
     sd: sd(values),
     median: middle,
     p90,

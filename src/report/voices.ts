@@ -20,7 +20,7 @@ export function notesOf(athlete: AthleteSeason, facility: Facility, displayName:
       date: front.date,
       author: own ? displayName : (name ?? front.author),
       role: own ? null : role,
-      kind: own ? "words" : front.kind,
+      kind: own ? "words" : (front.kind ?? "observation"),
       about: front.about ?? [],
       readers: front.readers ?? [],
       body,

@@ -1,32 +1,21 @@
-import type { Facility } from "../schema/facility.ts";
-import type { RepTable } from "../schema/season.ts";
-import type { Block } from "../schema/tables.ts";
+import type { LoggedBlock, RepTable } from "../schema/season.ts";
 import { dayOf, isoDay, mondayOf, WEEK_MS } from "./calendar.ts";
 import type { AthleteReport } from "./schema.ts";
 
 type Work = AthleteReport["work"];
 
 /**
- * Swings that the session log plans for one athlete on unmeasured blocks, by day. A row that names the athlete stands in
- * place of the group's row for the same block.
+ * Swings of one athlete's blocks in the session log that nobody measured, by day: blocks that say so, and blocks that no rep
+ * was given to, on a day on which every rep has its block. (Reps that tell their own environment may be any block's.)
  */
-export function unmeasuredByDay(
-  blocks: readonly Block[],
-  athlete: string,
-  groups: NonNullable<Facility["groups"]>,
-): Map<string, number> {
-  const mine = new Set(groups.filter((group) => group.members.includes(athlete)).map((group) => group.id));
-  const chosen = new Map<string, Block>();
-  for (const row of blocks) {
-    const own = row.athlete_id === athlete;
-    if (!own && !(row.athlete_id === undefined && row.group !== undefined && mine.has(row.group))) continue;
-    const key = JSON.stringify([row.date, row.session, row.block, row.part]);
-    if (own || !chosen.has(key)) chosen.set(key, row);
-  }
+export function unmeasuredByDay(log: readonly LoggedBlock[], reps: RepTable): Map<string, number> {
+  const { assigned } = reps.words;
+  const free = new Set(reps.date.filter((_, i) => (assigned?.[i] ?? null) === null));
   const byDay = new Map<string, number>();
-  for (const row of chosen.values()) {
-    if (row.measured !== "none") continue;
-    byDay.set(row.date, (byDay.get(row.date) ?? 0) + (row.rounds ?? 1) * (row.reps ?? 0));
+  for (const { date, measured, swings, assigned: given } of log) {
+    const empty = Object.keys(given).length === 0;
+    if (!(measured === "none" || (empty && !free.has(date)))) continue;
+    byDay.set(date, (byDay.get(date) ?? 0) + (swings ?? 0));
   }
   return byDay;
 }

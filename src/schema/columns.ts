@@ -14,7 +14,7 @@ export const PLACES = ["facility", "home", "club", "game"] as const;
 
 /** What the cells of a canonical column hold. */
 export type ColumnKind =
-  | { readonly kind: "athlete" | "date" | "time" | "text" | "implement" | "ball" | "id" | "axis" }
+  | { readonly kind: "athlete" | "date" | "time" | "date-time" | "text" | "implement" | "ball" | "id" | "axis" }
   | { readonly kind: "words"; readonly words: readonly string[]; readonly open?: true }
   | { readonly kind: "count" }
   | { readonly kind: "number"; readonly unit: string; readonly plausible: readonly [number, number] };
@@ -88,6 +88,9 @@ export const SWING_COLUMNS: readonly Column[] = [
   words("place", PLACES),
   text("comment", { kind: "text" }),
 ];
+
+/** Day and clock in one cell, as exports have them; a mapping may name it, the canonical table has none. */
+export const MOMENT_COLUMN: Column = text("date_time", { kind: "date-time" });
 
 /** Header names of the canonical table, in order. */
 export const CANONICAL_HEADER: readonly string[] = SWING_COLUMNS.map((column) => column.header);

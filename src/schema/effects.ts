@@ -9,6 +9,8 @@ export interface Found {
 export interface Disk {
   /** @throws when the file cannot be read */
   read(path: string): Promise<Uint8Array>;
+  /** Size in bytes and time of the last change in milliseconds; null when the file is not there. */
+  look?(path: string): Promise<{ readonly size: number; readonly changed: number } | null>;
   /** Everything below `folder` in order of code points of its path; nothing when the folder is not there. */
   list(folder: string): Promise<Found[]>;
   exists(path: string): Promise<boolean>;

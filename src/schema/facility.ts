@@ -14,6 +14,9 @@ export type Measure = z.infer<typeof Measure>;
 
 const timeZones = new Set(Intl.supportedValuesOf("timeZone"));
 
+/** Whether `name` is an IANA time zone that dates can be computed in. */
+export const isTimeZone = (name: string): boolean => name === "UTC" || timeZones.has(name);
+
 /** Front matter of `content/facility.md`. */
 export const Facility = z.strictObject({
   name: z.string().min(1),
@@ -36,10 +39,7 @@ export const Facility = z.strictObject({
   notice: LocalText.optional(),
   languages: z.array(Language).min(1).optional(),
   units: z.enum(["imperial", "metric"]).optional(),
-  time_zone: z
-    .string()
-    .refine((name) => name === "UTC" || timeZones.has(name), "a time zone is written like America/Chicago")
-    .optional(),
+  time_zone: z.string().refine(isTimeZone, "a time zone is written like America/Chicago").optional(),
   sites: z
     .array(
       z.strictObject({

@@ -7,11 +7,11 @@ const Window = z
   .tuple([z.number(), z.number()])
   .refine(([lo, hi]) => lo < hi, "the first number must be below the second");
 
-/** `athletes/<id>/notes/*.md`. Without readers the note stays on the desk. */
+/** `athletes/<id>/notes/*.md`. Without readers the note stays on the desk; without a kind it is an observation. */
 export const Note = z.strictObject({
   date: IsoDate,
   author: z.string().min(1),
-  kind: z.enum(["observation", "plan-change", "milestone", "words"]),
+  kind: z.enum(["observation", "plan-change", "milestone", "words"]).optional(),
   about: z.array(z.string().min(1)).optional(),
   readers: z.array(z.enum(READERS)).optional(),
 });

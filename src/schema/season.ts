@@ -57,8 +57,59 @@ export interface RepTable {
   readonly line: readonly number[];
   /** Field without unit (`bat_speed`, `pitch_speed`, `round`, own metrics …) -> values in canonical units. */
   readonly numbers: Readonly<Record<string, readonly (number | null)[]>>;
-  /** Field (`environment`, `implement`, `time`, `comment` …) -> words. */
+  /**
+   * Field (`environment`, `implement`, `time`, `comment` …) -> words. Besides the canonical table's there may be `assigned`:
+   * how the rep found its block (`number`, `time`, `count`), null where the rep told its own context.
+   */
   readonly words: Readonly<Record<string, readonly (string | null)[]>>;
+}
+
+/** Where a line of a small table stands. */
+export interface LineOf {
+  readonly file: string;
+  readonly line: number;
+}
+
+/** A correction of `data/corrections.csv` that found its rows, and what it did. */
+export interface AppliedCorrection {
+  readonly at: LineOf;
+  readonly by: string;
+  readonly on: string;
+  readonly reason: string;
+  readonly action: "set" | "reassign" | "void";
+  /** Field without unit; null where the whole row is meant. */
+  readonly field: string | null;
+  /** As written in the correction. */
+  readonly from: string | null;
+  readonly to: string | null;
+  /** Rows in order of file and line; `athlete` had the row before, `now` has it after. Null: nobody known. */
+  readonly rows: readonly (LineOf & { readonly athlete: string | null; readonly now: string | null })[];
+  /** The later correction that says otherwise about some of these rows, and is followed there. */
+  readonly overruledBy: LineOf | null;
+}
+
+/** How a rep found its block: by the block's number, by its time, or by counting in order. */
+export type AssignedBy = "number" | "time" | "count";
+
+/** One block of the session log as it stands for one athlete: the group's row with the athlete's own cells over it. */
+export interface LoggedBlock {
+  readonly date: string;
+  readonly session: string | null;
+  readonly block: string;
+  /** Bat inside the round; null where the block has one. */
+  readonly part: string | null;
+  /** What a rep of it inherits: field -> value in canonical units. */
+  readonly context: Readonly<Record<string, string | number>>;
+  readonly rounds: number | null;
+  /** Swings a round. */
+  readonly reps: number | null;
+  /** Swings that it expects; null when the log does not say. */
+  readonly swings: number | null;
+  readonly measured: "speed" | "flight" | "both" | "none" | null;
+  /** Reps that were given to it, and how. */
+  readonly assigned: Readonly<Partial<Record<AssignedBy, number>>>;
+  /** Rows of the log that it is made from, the athlete's own first. */
+  readonly from: readonly LineOf[];
 }
 
 /** A Markdown page: checked front matter and the text below it. */
@@ -85,6 +136,8 @@ export interface AthleteSeason {
   readonly assessment: Page<z.infer<typeof Assessment>> | null;
   readonly plan: Page<z.infer<typeof Plan>> | null;
   readonly reps: RepTable;
+  /** Blocks of the session log in order of day and log; none without a log. */
+  readonly log: readonly LoggedBlock[];
 }
 
 /** What intake makes of `content/` and `data/`. Plain JSON. */
@@ -104,6 +157,8 @@ export interface Season {
   /** Swing files in order of name, with the number of data rows in each. */
   readonly swingFiles: readonly { readonly file: string; readonly rows: number }[];
   readonly setAside: readonly LedgerRow[];
+  /** In the order in which they were applied. */
+  readonly corrections: readonly AppliedCorrection[];
   readonly problems: readonly Problem[];
 }
 

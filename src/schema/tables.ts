@@ -165,3 +165,4 @@ export type Ball = z.infer<typeof BallRow>;
 export type Feed = z.infer<typeof FeedRow>;
 export type Device = z.infer<typeof DeviceRow>;
 export type Block = z.infer<typeof BlockRow>;
+export type CorrectionWritten = z.infer<typeof CorrectionRow>;

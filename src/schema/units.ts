@@ -68,20 +68,23 @@ export const UNITS: Readonly<Record<string, UnitStep>> = {
   degC: step("degF", 9 / 5, 32),
 };
 
+/** A converted value is held to the billionth: 152.88768 km/h is 95 mph, not a hair below it. No device is as fine. */
+const STEPS = 1e9;
+
 /**
  * Converter from a written unit to a canonical one.
  *
  * @param from a key of {@link UNITS}
  * @param to   the unit our files keep
  * @returns a function on numbers, or `null` when the two measure different things or `from` is not known
- * @example converter("kmh", "mph")?.(100) // => 62.137…
+ * @example converter("kmh", "mph")?.(100) // => 62.137119224
  */
 export function converter(from: string, to: string): ((value: number) => number) | null {
   if (from === to) return (value) => value;
   const known = UNITS[from];
   if (!known || known.to !== to) return null;
   const { factor, offset } = known;
-  return (value) => value * factor + offset;
+  return (value) => Math.round((value * factor + offset) * STEPS) / STEPS;
 }
 
 /** Spellings that measure the same thing as `to`, the canonical one first. */

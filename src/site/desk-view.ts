@@ -23,6 +23,7 @@ export interface DeskInput {
   /** Rows that were not counted or were set aside. */
   readonly rows: readonly LedgerRow[];
   readonly problems: readonly {
+    readonly code: string;
     readonly place: string;
     readonly problem: string;
     readonly remedy: string;
@@ -45,6 +46,9 @@ export interface DeskView extends Omit<DeskInput, "ledger" | "rows" | "problems"
   /** Rows that were set aside, in the order of the files. */
   readonly rowProblems: DeskInput["problems"];
   readonly rowProblemCount: number;
+  /** Values that were counted and lie far from the athlete's own. */
+  readonly farValues: DeskInput["problems"];
+  readonly farValueCount: number;
   readonly total: Balance;
   readonly files: readonly (Balance & { readonly file: string })[];
   readonly balances: readonly Balance[];
@@ -61,6 +65,9 @@ const SHOWN = 8;
 /** A season read for the first time may have thousands. */
 const ROW_PROBLEMS_SHOWN = 200;
 
+/** Code of a note that may come up for dozens of rows; such notes are folded away. */
+const FAR_VALUE = "far-from-own-swings";
+
 const sum = (counts: Readonly<Partial<Record<string, number>>>): number =>
   Object.values(counts).reduce<number>((total, count) => total + (count ?? 0), 0);
 
@@ -74,6 +81,7 @@ const balance = ({ read, counted, notCounted, setAside }: LedgerCounts): Balance
 /** Orders what the build hands over the way a trainer reads it. */
 export function deskView({ ledger, rows, problems, ...rest }: DeskInput): DeskView {
   const rowProblems = problems.filter(({ level }) => level === "row");
+  const farValues = problems.filter(({ code }) => code === FAR_VALUE);
   const byReason = groupByReason(rows);
   const reasons = [...byReason].map(([reason, of]) => ({ reason, count: of.length, first: of.slice(0, SHOWN) }));
   reasons.sort((a, b) => b.count - a.count || (a.reason < b.reason ? -1 : 1));
@@ -81,10 +89,12 @@ export function deskView({ ledger, rows, problems, ...rest }: DeskInput): DeskVi
     ...rest,
     problems: [
       ...problems.filter(({ level }) => level === "error"),
-      ...problems.filter(({ level }) => level === "note"),
+      ...problems.filter(({ level, code }) => level === "note" && code !== FAR_VALUE),
     ],
     rowProblems: rowProblems.slice(0, ROW_PROBLEMS_SHOWN),
     rowProblemCount: rowProblems.length,
+    farValues: farValues.slice(0, ROW_PROBLEMS_SHOWN),
+    farValueCount: farValues.length,
     total: balance(ledger.total),
     files: ledger.files.map((file) => ({ file: file.file, ...balance(file) })),
     balances: rest.athletes.map(({ report }) => balance(report.ledger)),

@@ -109,6 +109,7 @@ function scaled(series: Series, factor: number): Series {
       median: session.median * factor,
       p90: session.p90 * factor,
       max: session.max * factor,
+      shift: session.shift * factor,
     })),
     first: block(series.first),
     last: block(series.last),

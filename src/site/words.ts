@@ -1,5 +1,6 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import type { ComponentChild } from "preact";
+import { PAGE_LANGUAGES } from "../schema/text.ts";
 import { localeOf } from "./figures.ts";
 import { en } from "./messages/en.ts";
 
@@ -7,10 +8,8 @@ export type MessageKey = keyof typeof en;
 /** A language is one file that gives a sentence for every key. */
 export type Catalogue = Readonly<Record<MessageKey, string>>;
 
-const CATALOGUES: Readonly<Record<string, Catalogue>> = { en };
-
-/** Languages that have a catalogue, in order of code. */
-export const LANGUAGES: readonly string[] = Object.keys(CATALOGUES).sort();
+/** One for each language in which pages are said to be written. */
+const CATALOGUES: Readonly<Record<(typeof PAGE_LANGUAGES)[number], Catalogue>> = { en };
 
 type Values = Readonly<Record<string, string | number>>;
 type RichValues = Readonly<Record<string, ComponentChild>>;
@@ -51,10 +50,10 @@ const made = new Map<string, Words>();
 
 /** Sentences in the language asked for; in English where that language has no catalogue (`language` of the answer says so). */
 export function wordsFor(language: string): Words {
-  const code = Object.hasOwn(CATALOGUES, language) ? language : "en";
+  const code = PAGE_LANGUAGES.find((one) => one === language) ?? "en";
   const known = made.get(code);
   if (known) return known;
-  const words = makeWords(code, CATALOGUES[code] ?? en);
+  const words = makeWords(code, CATALOGUES[code]);
   made.set(code, words);
   return words;
 }

@@ -12,13 +12,33 @@ export function day(n: number): string {
 }
 
 export function session(date: string, mean: number, n: number): SessionValue {
-  return { date, session: null, n, mean, sd: n > 1 ? 2.1 : null, median: mean, p90: mean + 2.5, max: mean + 4 };
+  return {
+    date,
+    session: null,
+    n,
+    mean,
+    sd: n > 1 ? 2.1 : null,
+    median: mean,
+    p90: mean + 2.5,
+    max: mean + 4,
+    shift: 0,
+  };
 }
 
 const NO_TREND: Series["trend"] = { sessionLine: null, mixed: null, theilSen: null, ols: null, mannKendall: null };
 
 export function series(sessions: SessionValue[], more: Partial<TrendParts["series"]> = {}): TrendParts["series"] {
-  return { sessions, first: null, last: null, trend: NO_TREND, decimals: 1, breaks: [], stretches: [], ...more };
+  return {
+    sessions,
+    first: null,
+    last: null,
+    trend: NO_TREND,
+    decimals: 1,
+    breaks: [],
+    stretches: [],
+    joined: false,
+    ...more,
+  };
 }
 
 export function line(start: number, end: number, half: number): Series["trend"] {

@@ -1,4 +1,7 @@
-import { describe, expect, test } from "vitest";
+import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { readArguments } from "../../src/cli/arguments.ts";
 import { EXIT, Stopped } from "../../src/publish/stopped.ts";
 
@@ -82,5 +85,51 @@ describe("a command line", () => {
     expect(read("build", "--out", "/home/me/winterbook/content-site", "--desk", "/home/me/..desk").paths.desk).toBe(
       "/home/me/..desk",
     );
+  });
+});
+
+describe("a folder that is reached through a link", () => {
+  let season = "";
+  beforeEach(() => {
+    season = realpathSync(mkdtempSync(join(tmpdir(), "links-")));
+    for (const folder of ["content", "data", "elsewhere"]) mkdirSync(join(season, folder));
+  });
+  afterEach(() => rmSync(season, { recursive: true, force: true }));
+
+  const link = (name: string, to: string) => symlinkSync(join(season, to), join(season, name));
+  const build = (...options: string[]) => ["build", "--season", season, ...options];
+
+  test.each([
+    ["is there", true],
+    ["the build is yet to make", false],
+  ])("is where the link leads, into a site that %s", (_, there) => {
+    if (there) mkdirSync(join(season, "_site"));
+    link("way", "_site");
+    expect(refused(...build("--desk", join(season, "way", "desk")))).toBe("--out and --desk would lie in each other");
+  });
+
+  test("is refused where it leads into the data", () => {
+    link("way", "data");
+    expect(refused(...build("--out", join(season, "way", "site")))).toMatch("--out and data would lie in each other");
+  });
+
+  test("may lie elsewhere", () => {
+    link("way", "elsewhere");
+    expect(read(...build("--out", join(season, "way", "site"))).paths.out).toBe(join(season, "way", "site"));
+  });
+
+  test("is not replaced itself, wherever it leads", () => {
+    link("way", "elsewhere");
+    link("nowhere", "not-there");
+    expect(refused(...build("--out", join(season, "way")))).toMatch(/^--out is a link/);
+    expect(refused(...build("--desk", join(season, "nowhere")))).toMatch(/^--desk is a link/);
+  });
+
+  test("is refused in words when links go round, or a file stands in the way", () => {
+    link("one", "two");
+    link("two", "one");
+    expect(refused(...build("--out", join(season, "one", "site")))).toContain("cannot be followed");
+    writeFileSync(join(season, "paper"), "");
+    expect(read(...build("--out", join(season, "paper", "site"))).command).toBe("build");
   });
 });

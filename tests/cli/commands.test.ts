@@ -110,6 +110,32 @@ describe("npm run build", () => {
   });
 });
 
+test("a file that cannot be used is named last, by build and by check", async () => {
+  const root = await season({ "data/swings/photo.csv": Buffer.from("\x89PNG\r\n\x1a\n", "latin1") });
+  for (const command of ["build", "check"]) {
+    const { code, out } = await run(command, "--season", root);
+    expect(code).toBe(1);
+    expect(out.trimEnd().split("\n").at(-1)).toBe(
+      "Missing, or used only in part, until put right: data/swings/photo.csv",
+    );
+  }
+});
+
+test("npm run build without a facility says so in JSON too, as check does", async () => {
+  const root = await season({ "content/facility.md": null });
+  const [built, checked] = [
+    await run("build", "--season", root, "--json"),
+    await run("check", "--season", root, "--json"),
+  ];
+  expect([built.code, checked.code]).toEqual([1, 1]);
+  expect(JSON.parse(built.out)).toEqual(JSON.parse(checked.out));
+  expect(JSON.parse(built.out).problems[0]).toMatchObject({
+    code: "missing-file",
+    args: { file: "content/facility.md" },
+  });
+  expect(built.err).toContain("Nothing was published");
+});
+
 describe("npm run check", () => {
   test("on a misspelt key fails, suggests the right one, and writes nothing", async () => {
     const root = await season({
@@ -118,16 +144,52 @@ describe("npm run check", () => {
     const before = await bytesOf(root);
     const { code, out } = await run("check", "--season", root);
     expect(code).toBe(1);
-    expect(out).toMatch(/^content\/facility\.md:2:1 {2}facility\.md has no key "nane" {2}— did you mean name\?$/m);
+    expect(out).toMatch(/^ +content\/facility\.md:2:1 {2}facility\.md has no key "nane" {2}— did you mean name\?$/m);
     expect(await bytesOf(root)).toEqual(before);
   });
 
-  test("prints rows set aside, and does not fail for them", async () => {
-    const { code, out } = await run("check", "--season", await season());
-    expect(code).toBe(0);
-    expect(out).toMatch(/^data\/swings\/more\.csv:76:4 {2}bat_speed_mph is "67,3", not a number {2}— write 67\.3$/m);
-    expect(out).toMatch(/^no errors, 3 rows set aside, /m);
+  test("prints rows set aside by file and cause, every line when asked, and does not fail for them", async () => {
+    const root = await season();
+    const line = 'data/swings/more.csv:76:4  bat_speed_mph is "67,3", not a number  — write 67.3';
+    const grouped = await run("check", "--season", root);
+    expect(grouped.code).toBe(0);
+    expect(grouped.out).toContain("data/swings/more.csv: 75 rows read, 72 counted, 3 set aside\n");
+    expect(grouped.out).toContain(
+      `  1 row set aside: a number that cannot be read  [unreadable-number]\n    ${line}\n`,
+    );
+    expect(grouped.out).toMatch(/^no errors, 3 rows set aside, /m);
+    const all = await run("check", "--season", root, "--all");
+    expect(all.out.split("\n")).toContain(line);
   });
+
+  test("speaks JSON: every problem, the groups, and what became of the rows", async () => {
+    const { out } = await run("check", "--season", await season(), "--json");
+    const { problems, groups, ledger } = JSON.parse(out);
+    expect(problems).toContainEqual(expect.objectContaining({ code: "unreadable-number", remedy: "write 67.3" }));
+    expect(groups).toContainEqual(expect.objectContaining({ code: "unreadable-number", count: 1 }));
+    expect(ledger.total).toMatchObject({ read: 219, counted: 216 });
+  });
+});
+
+test("npm run map without a terminal asks in flags, and with them saves what the next export is read by", async () => {
+  const text = "Hitter,Day,Bat Speed (mph)\nAda Lund,06/01/2026,66.1\n";
+  const root = await season({ "lane.csv": text, "data/swings/lane.csv": text });
+  const asked = await run("map", join(root, "lane.csv"), "--season", root);
+  expect([asked.code, asked.err]).toEqual([2, ""]);
+  expect(asked.out).toContain('--date-form "dd/MM/yyyy"   (the day comes first)');
+  const saved = await run("map", join(root, "lane.csv"), "--season", root, "--date-form", "dd/MM/yyyy", "--yes");
+  expect(saved.code).toBe(0);
+  const checked = await run("check", "--season", root);
+  expect(checked.out).toContain("2 swing files");
+});
+
+test("npm run new makes a season from nothing that check can read", async () => {
+  const fresh = join(await season(), "fresh");
+  const dates = ["--season-name", "Winter", "--start", "2026-01-05", "--end", "2026-02-28"];
+  expect((await run("new", "facility", "--season", fresh, "--name", "Lantern Cage", ...dates)).code).toBe(0);
+  expect((await run("new", "athlete", "cy-dunn", "--season", fresh, "--name", "Cy Dunn")).code).toBe(0);
+  const checked = await run("check", "--season", fresh);
+  expect([checked.code, checked.out]).toEqual([0, expect.stringContaining("no errors")]);
 });
 
 describe("a wrong call", () => {

@@ -1,5 +1,6 @@
 import { BATS } from "./bats.ts";
 import { csvTable } from "./csv.ts";
+import { DEVICES } from "./devices.ts";
 
 /** Balls of the cage; `q` is the collision efficiency that the demo's swings are made with. */
 export const BALLS = [
@@ -81,83 +82,6 @@ function machine(id: string, pitch_type: string, mph: number, distance: number, 
     ball,
   };
 }
-
-/** The day on which the bat sensor of the middle lane was replaced, and what the new one reads above the old (mph). */
-export const SENSOR_SWAP = { from: "2025-12-10", before: "knob-3", after: "knob-5", mph: 2.5 } as const;
-
-const POINT = "6 in from the barrel end";
-const SWING_METRICS = "bat_speed attack_angle swing_time";
-const FLIGHT_METRICS = "exit_velocity launch_angle spray_angle distance";
-
-const DEVICES = [
-  {
-    id: "knob-1",
-    kind: "bat sensor",
-    measures: SWING_METRICS,
-    point_on_bat: POINT,
-    site: "barn",
-    lane: "a",
-    firmware: "2.1",
-  },
-  {
-    id: "knob-2",
-    kind: "bat sensor",
-    measures: SWING_METRICS,
-    point_on_bat: POINT,
-    site: "barn",
-    lane: "b",
-    firmware: "2.1",
-  },
-  {
-    id: SENSOR_SWAP.before,
-    kind: "bat sensor",
-    measures: SWING_METRICS,
-    point_on_bat: POINT,
-    site: "shed",
-    lane: "c",
-    to: "2025-12-09",
-    firmware: "1.8",
-    comment: "battery door broke; taken out of use",
-  },
-  {
-    id: SENSOR_SWAP.after,
-    kind: "bat sensor",
-    measures: SWING_METRICS,
-    point_on_bat: POINT,
-    site: "shed",
-    lane: "c",
-    from: SENSOR_SWAP.from,
-    firmware: "3.0",
-    comment: "replaces knob-3; no swings were measured with both",
-  },
-  {
-    id: "gate-1",
-    kind: "radar",
-    measures: FLIGHT_METRICS,
-    site: "barn",
-    lane: "a",
-    firmware: "5.2",
-    checked_on: "2025-10-03",
-  },
-  {
-    id: "gate-2",
-    kind: "radar",
-    measures: FLIGHT_METRICS,
-    site: "barn",
-    lane: "b",
-    firmware: "5.2",
-    checked_on: "2025-10-03",
-  },
-  {
-    id: "gate-3",
-    kind: "radar",
-    measures: FLIGHT_METRICS,
-    site: "shed",
-    lane: "c",
-    firmware: "5.2",
-    checked_on: "2025-10-04",
-  },
-];
 
 /** The four equipment files, by path in the season folder. */
 export function equipmentFiles(): Map<string, string> {

@@ -1,7 +1,8 @@
 import type { Export } from "./exports.ts";
+import { HUB_FILES } from "./plan.ts";
 import { type Random, randomFrom } from "./random.ts";
 
-/** What goes wrong in the demo's exports, how often, and what becomes of such a row. */
+/** What goes wrong in the tablets' exports, how often, and what becomes of such a row. */
 export const FAULTS = {
   misreadHigh: { rows: 6, reason: "out-of-range" },
   misreadLow: { rows: 5, reason: "out-of-range" },
@@ -78,7 +79,8 @@ export function addFaults(files: ReadonlyMap<string, Export>): void {
 function picker(files: ReadonlyMap<string, Export>, random: Random) {
   const taken = new Set<string[]>();
   const sources = [...files].filter(
-    ([, file]) => file.columns.includes("bat_speed_mph") && !file.columns.includes("comment"),
+    ([path, file]) =>
+      file.columns.includes("bat_speed_mph") && !file.columns.includes("comment") && !HUB_FILES.includes(path),
   );
   return (count: number, date: string | null = null, month = ""): Target[] => {
     const found: Target[] = [];

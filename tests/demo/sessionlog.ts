@@ -1,5 +1,6 @@
 import { csvTable } from "./csv.ts";
 import { trainingDays } from "./exports.ts";
+import { hubLog, type LogRow } from "./hublog.ts";
 import { randomFrom } from "./random.ts";
 import { STORIES } from "./stories.ts";
 import type { Story } from "./story.ts";
@@ -9,13 +10,11 @@ const COLUMNS =
     ",",
   );
 
-type Row = Record<string, string | number | undefined>;
-
 /** Work without a device, as the trainer writes it down: every fifth session or so of each athlete. */
-function unmeasured(story: Story): Row[] {
+function unmeasured(story: Story): LogRow[] {
   const random = randomFrom(`log of ${story.id}`);
   const trainer = story.group === "fastpitch" ? "oda" : "brandt";
-  const rows: Row[] = [];
+  const rows: LogRow[] = [];
   for (const [number, date] of trainingDays(story).entries()) {
     if (number % 3 !== 0) continue;
     const shared = {
@@ -47,7 +46,7 @@ function unmeasured(story: Story): Row[] {
 }
 
 /** A whole group's work, with one athlete's own row beside it. */
-const GROUP_ROWS: readonly Row[] = [
+const GROUP_ROWS: readonly LogRow[] = [
   {
     ...{
       date: "2025-11-05",
@@ -84,12 +83,12 @@ const GROUP_ROWS: readonly Row[] = [
   },
 ];
 
-/** The session log: one file a month. */
+/** The session log: one file a month, a day's blocks in order, the group's line before an athlete's. */
 export function sessionLogFiles(): Map<string, string> {
-  const rows = [...STORIES.flatMap(unmeasured), ...GROUP_ROWS];
-  const key = (row: Row): string => [row.date, row.group ?? "", row.athlete_id ?? "", row.block].join(" ");
+  const rows = [...STORIES.flatMap(unmeasured), ...GROUP_ROWS, ...hubLog()];
+  const key = (row: LogRow): string => [row.date, row.block, row.athlete_id ?? ""].join(" ");
   rows.sort((one, other) => (key(one) < key(other) ? -1 : key(one) > key(other) ? 1 : 0));
-  const months = new Map<string, Row[]>();
+  const months = new Map<string, LogRow[]>();
   for (const row of rows) {
     const month = String(row.date).slice(0, 7);
     months.set(month, [...(months.get(month) ?? []), row]);

@@ -1,4 +1,4 @@
-import { SENSOR_SWAP } from "./equipment.ts";
+import { BRIDGED, UNBRIDGED } from "./devices.ts";
 import type { Story } from "./story.ts";
 
 const baseball = { live: "bb-leather", machine: "bb-dimple", soft: "soft-nine" };
@@ -7,7 +7,7 @@ const rack = { heavy: "bb-over", light: "bb-under", short: "bb-short", long: "bb
 const fastpitchRack = { heavy: "fp-over", light: "fp-under", short: "fp-short" };
 const laneA = { site: "barn", lane: "a", deviceBat: "knob-1", deviceBall: "gate-1" };
 const laneB = { site: "barn", lane: "b", deviceBat: "knob-2", deviceBall: "gate-2" };
-const laneC = { site: "shed", lane: "c", deviceBat: SENSOR_SWAP.before, deviceBall: "gate-3" };
+const laneC = { site: "shed", lane: "c", deviceBat: UNBRIDGED.before, deviceBall: "gate-3" };
 const steady = { fade: 0.08, daySd: 0.9, repSd: 1.7, miss: 0.1, foul: 0.18, missed: 0.11, tests: true };
 const START = "2025-10-06";
 
@@ -49,13 +49,13 @@ export const STORIES: readonly Story[] = [
     ...{ speed: { tee: [57.5, 60.4], toss: [56.6, 60.4], machine: [54.6, 54.7] }, side: "right", attack: [6, 7] },
     ...{ swingTime: [0.181, 0.176], miss: 0.15, reps: { tee: 8, toss: 11, machine: 11, round: 6 } },
   },
-  // No clear change.
+  // No clear change, though a new sensor reads higher: an evening with both tells by how much.
   {
     ...{
       id: "desmond-farrowick",
       alias: "Des F.",
       group: "grown",
-      ...laneA,
+      ...{ ...laneA, deviceBat: BRIDGED.before },
       hour: 19,
       weekdays: [1, 4],
       ...steady,
@@ -63,7 +63,7 @@ export const STORIES: readonly Story[] = [
     },
     ...{ gameBat: [{ id: "bb-33h", from: START }], balls: baseball, feed: "wheel-college", bend: "wheel-college-bend" },
     ...{ speed: { tee: [74.6, 74.7], toss: [73.8, 73.7], machine: [71.9, 71.9] }, side: "right", attack: [7, 7] },
-    ...{ swingTime: [0.157, 0.157], daySd: 0.8, reps: { tee: 10, toss: 11, machine: 14, round: 7 } },
+    ...{ swingTime: [0.157, 0.157], daySd: 0.7, reps: { tee: 10, toss: 15, machine: 15, round: 5 } },
   },
   // A real drop after weeks away.
   {

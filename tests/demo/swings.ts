@@ -1,12 +1,16 @@
 import { speedFactor } from "./bats.ts";
 import type { Drill } from "./blocks.ts";
 import { daysBetween, seasonShare } from "./calendar.ts";
-import { Q_OF_BALL, SENSOR_SWAP } from "./equipment.ts";
+import { BRIDGED, sensorOn } from "./devices.ts";
+import { Q_OF_BALL } from "./equipment.ts";
 import type { Random } from "./random.ts";
 import type { Story } from "./story.ts";
 
 /** One row of an export before it is written: canonical columns, absent where the device saw nothing. */
 export type Swing = Record<string, string | number | undefined>;
+
+/** How much two readings of one swing by one kind of sensor scatter, in each metric's unit. */
+const READING_SD = { bat_speed: 0.5, attack_angle: 0.6, swing_time: 0.001 } as const;
 
 /** A day's form, shared by everything the hitter does on that day. */
 export interface Form {
@@ -123,11 +127,35 @@ export function swing(story: Story, block: Drill, side: string, rep: number, for
   const mph = (typicalSpeed(story, block, side, form) - fade + random.normal(0, story.repSd)) * held;
   const attack =
     between(story.attack, form.date) + form.degrees + random.normal(block.environment === "machine" ? -1 : 0, 4.5);
-  const swapped = story.deviceBat === SENSOR_SWAP.before && form.date >= SENSOR_SWAP.from;
-  row.bat_speed = mph + (swapped ? SENSOR_SWAP.mph : 0) + random.normal(0, 0.5);
+  row.bat_speed = mph + sensorOn(story.deviceBat, form.date).mph + random.normal(0, READING_SD.bat_speed);
   row.attack_angle = attack;
   row.swing_time = Math.max(0.11, between(story.swingTime, form.date) + random.normal(0, 0.007));
   // The ball-flight screen sees fair balls, and not quite all of them.
   const seen = result === "hit" && random.chance(0.965);
   return seen ? { ...row, ...ballFlight(story, block, mph, attack, side, random, form.date) } : row;
+}
+
+/**
+ * The same swing as the second sensor on the bat tells it; nothing where the first one saw none. It knows no ball and no result.
+ *
+ * @param row as the first sensor has it, by whose own error the two differ too
+ */
+export function readAgain(row: Swing, random: Random): Swing | null {
+  const { bat_speed: mph, attack_angle: degrees, swing_time: seconds } = row;
+  if (typeof mph !== "number" || typeof degrees !== "number" || typeof seconds !== "number") return null;
+  const {
+    result: _,
+    exit_velocity: _exit,
+    launch_angle: _launch,
+    spray_angle: _spray,
+    distance: _far,
+    ...context
+  } = row;
+  return {
+    ...context,
+    ...{ device_bat: BRIDGED.after, device_ball: undefined },
+    bat_speed: mph + BRIDGED.mph + random.normal(0, READING_SD.bat_speed),
+    attack_angle: degrees + random.normal(0, READING_SD.attack_angle),
+    swing_time: seconds + random.normal(0, READING_SD.swing_time),
+  };
 }

@@ -72,6 +72,13 @@ describe("an export with a mapping", () => {
     ]);
   });
 
+  test("an unknown word is one for the mapping to explain", async () => {
+    const season = await mapped("ana-l;06/10/2025;5:05:09 PM;100;both;");
+    expect(coded(season, "unknown-id").map(({ args }) => args)).toEqual([
+      { field: "Box", value: "both", allowed: "left or right", mapped: 1 },
+    ]);
+  });
+
   test("a fixed value fills blanks and gives way to a cell", async () => {
     const mapping = changed((copy) => {
       Object.assign(copy.columns, { Note: { field: "environment" } });
@@ -96,12 +103,33 @@ describe("an export with a mapping", () => {
   });
 
   test("another header is not this mapping's: nothing is guessed", async () => {
-    const season = await seasonOf({
-      [MAP]: JSON.stringify(EXPORT),
-      [FILE]: `${HEADER.replace("Box", "box")}\na;b;c;d;e;f\n`,
-    });
+    const season = await seasonOf({ [MAP]: JSON.stringify(EXPORT), [FILE]: "Who,On,Speed\na,b,c\n" });
     expect(coded(season, "missing-column").map(({ args }) => args.column)).toEqual(["athlete_id", "date"]);
     expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:- unreadable-row`]);
+  });
+
+  test.each([
+    ["a renamed column", "Player;When;At;Bat km/h;box;Note", { added: "box", missing: "Box" }],
+    ["a column more", "Player;When;At;Bat km/h;Box;Note;Temp", { added: "Temp", missing: "" }],
+    ["a column less", "Player;When;At;Bat km/h;Box", { added: "", missing: "Note" }],
+  ])("a header with %s is noticed and not read", async (_, header, changes) => {
+    const row = header.replaceAll(/[^;]+/g, "1");
+    const season = await seasonOf({ [MAP]: JSON.stringify(EXPORT), [FILE]: `${header}\n${row}\n${row}\n` });
+    expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
+      [`${FILE}:1:- changed-header`, "error", { mapping: MAP, ...changes }],
+    ]);
+    expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:- unreadable-row`, `${FILE}:3:- unreadable-row`]);
+  });
+
+  test("the same columns in another order are the same export: names decide", async () => {
+    const season = await seasonOf({
+      [MAP]: JSON.stringify(EXPORT),
+      [FILE]: "Bat km/h;Note;Box;At;When;Player\n112,65408;x;R;5:05:09 PM;06/10/2025;ana-l\n",
+    });
+    expect(season.problems).toEqual([]);
+    const reps = season.athletes[0]?.reps;
+    expect(reps?.numbers.bat_speed?.[0]).toBeCloseTo(70, 12);
+    expect(reps?.words).toMatchObject({ time: ["17:05:09"], side: ["right"] });
   });
 });
 

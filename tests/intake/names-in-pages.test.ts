@@ -20,7 +20,50 @@ describe("names that must be declared somewhere", () => {
     expect(found).toEqual([
       [`${ANA}/notes/a.md:3:9`, { key: "author", found: "coach-j", list: "staff", suggestion: "coach-k" }],
     ]);
+    expect(season.problems.map(({ level }) => level)).toEqual(["note"]);
+    expect(season.leftOut).toEqual([]);
+    expect(season.athletes[0]?.notes[0]?.front.author).toBe("coach-j");
+  });
+
+  test("a name that is only shown is remarked on, and leaves nobody out", async () => {
+    const { season, found } = await lists({
+      [`${ANA}/closing.md`]: page("by: jo"),
+      [`${ANA}/assessment.md`]: page("date: 2025-10-06", "by: jo"),
+      [`${ANA}/plan.md`]: page("by: jo", "items: [{ drill: mirror, purpose: path, sets: 3, reps: 5 }]"),
+    });
+    expect(found.map(([, args]) => args)).toEqual([
+      { key: "by", found: "jo", list: "staff" },
+      { key: "by", found: "jo", list: "staff" },
+      { key: "by", found: "jo", list: "staff" },
+      { key: "items[0].drill", found: "mirror", list: "drills" },
+    ]);
+    expect(new Set(season.problems.map(({ level }) => level))).toEqual(new Set(["note"]));
+    expect(season.athletes.map(({ id }) => id)).toEqual(["ana-l"]);
+  });
+
+  test("a goal that nothing can be computed for is an error all the same", async () => {
+    const { season } = await lists({
+      [`${ANA}/profile.md`]: page("name: Ana", "goals: [{ metric: bat_sped, target: 70, by: 2026-02-01 }]"),
+    });
     expect(season.leftOut).toEqual(["ana-l"]);
+  });
+
+  test("a note needs no kind; one that is no kind is an error", async () => {
+    const note = (...more: string[]) => ({
+      [`${ANA}/notes/a.md`]: page("date: 2025-11-01", "author: coach-k", ...more),
+    });
+    const without = await seasonOf(note());
+    expect([without.problems, without.athletes[0]?.notes.length]).toEqual([[], 1]);
+    expect((await seasonOf(note("kind: praise"))).leftOut).toEqual(["ana-l"]);
+  });
+
+  test("a language without pages is remarked on", async () => {
+    const language = (code: string) =>
+      seasonOf({ [`${ANA}/profile.md`]: page("name: Ana", `language: ${code}`) }).then(({ problems }) => problems);
+    expect(await language("en")).toEqual([]);
+    expect((await language("es")).map((p) => [placed(p), p.level, p.args])).toEqual([
+      [`${ANA}/profile.md:3:11 no-pages-in-language`, "note", { language: "es" }],
+    ]);
   });
 
   test("the plan's drills stand in the drill library", async () => {

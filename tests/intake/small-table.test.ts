@@ -97,13 +97,26 @@ describe("all the tables", () => {
   });
 
   test("what is checked but not used yet is said so, once it holds a row", async () => {
-    const header = "by,on,reason,action\n";
+    const header = "athlete_id,date,test,value,unit\n";
     const season = await seasonOf({
-      "data/corrections.csv": `${header}coach-k,2025-10-07,wrong bat,sett\ncoach-k,2025-10-07,wrong bat,void\n`,
-      "data/tests/a.csv": "athlete_id,date,test,value,unit\n",
+      "data/tests/a.csv": header,
+      "data/tests/b.csv": `${header}ana-l,2025-10-07,sprint,fast,s\nana-l,2025-10-07,sprint,3.2,s\n`,
     });
     expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
-      ["data/corrections.csv:-:- not-used-yet", "note", { what: "corrections" }],
+      ["data/tests/a.csv:-:- not-used-yet", "note", { what: "tests" }],
+      [
+        "data/tests/b.csv:2:4 wrong-value",
+        "row",
+        { key: "value", found: "fast", expected: "not a number (write it with a point, as 61.5)" },
+      ],
+    ]);
+  });
+
+  test("a correction with a word that is no action is named at its cell", async () => {
+    const season = await seasonOf({
+      "data/corrections.csv": "by,on,reason,action,file,line\ncoach-k,2025-10-07,wrong bat,sett,a.csv,2\n",
+    });
+    expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
       [
         "data/corrections.csv:2:4 wrong-value",
         "row",

@@ -168,6 +168,21 @@ describe("cells", () => {
     expect(problems[0]?.args.suggestion).toBe(suggestion);
   });
 
+  test("a word that is none of a closed list is told which there are, one of an open list where to add it", async () => {
+    expect((await cell("side", "both")).problems[0]?.args).toEqual({
+      field: "side",
+      value: "both",
+      allowed: "left or right",
+    });
+    expect((await cell("environment", "pool")).problems[0]?.args).toMatchObject({ list: "environments" });
+    const balls = { "data/balls.csv": "id,kind\nbb,baseball\n" };
+    expect((await cell("ball", "foam", balls)).problems[0]?.args).toEqual({
+      field: "ball",
+      value: "foam",
+      list: "balls",
+    });
+  });
+
   test("drills.md may declare an environment", async () => {
     const drills = "---\ndrills: [{ id: pad, label: Pad, environment: padded-wall }]\n---\n";
     expect((await cell("environment", "padded-wall")).aside).toHaveLength(1);
@@ -340,6 +355,22 @@ describe("headers", () => {
     ]);
   });
 
+  test("is read in whatever case it is written, and that is remarked on once", async () => {
+    const season = await read("Athlete_ID,DATE,Bat_Speed_MPH\nana-l,2025-10-06,61.5\n");
+    expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
+      [`${FILE}:1:1 other-case`, "note", { column: "Athlete_ID", meant: "athlete_id", columns: 3 }],
+    ]);
+    expect(season.setAside).toEqual([]);
+    expect(season.athletes[0]?.reps.numbers).toEqual({ bat_speed: [61.5] });
+  });
+
+  test("in two cases at once is read in ours alone, and in neither where both are another's", async () => {
+    const ours = await header("athlete_id,date,bat_speed_mph,Bat_Speed_mph");
+    expect(ours.found.map(([where]) => where)).toEqual(["1:4 unknown-column", "2:1 unknown-athlete"]);
+    const neither = await header("athlete_id,date,Bat_speed_mph,Bat_Speed_mph");
+    expect(neither.found.map(([where]) => where)).toContain("1:- no-measured-column");
+  });
+
   test("without a required column no row can be read, and every row is accounted for", async () => {
     const { found, season } = await header("athlet_id,mood");
     expect(found).toEqual([
@@ -358,11 +389,26 @@ describe("headers", () => {
     expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:- unreadable-row`]);
   });
 
-  test("a table cut by semicolons is told so", async () => {
-    expect((await header("athlete_id;date;bat_speed_mph")).found).toEqual([
+  test.each([";", "\t", "|"])("our own columns cut by %j are read, decimal commas among them", async (mark) => {
+    const rows = ["athlete_id,date,bat_speed_mph,hit_spin_rpm", "ana-l,2025-10-06,61#5,2#150", "ana-l,2025-10-06,62,"];
+    const text = rows.join("\n").replaceAll(",", mark);
+    for (const decimal of [".", ","]) {
+      const season = await read(text.replaceAll("#", decimal));
+      expect(season.problems).toEqual([]);
+      expect(season.athletes[0]?.reps.numbers).toEqual({ bat_speed: [61.5, 62], hit_spin: [2.15, null] });
+    }
+  });
+
+  test("a comma that may stand for thousands is no decimal comma", async () => {
+    const season = await read("athlete_id;date;hit_spin_rpm\nana-l;2025-10-06;2,150\n");
+    expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:3 unreadable-number`]);
+  });
+
+  test("a table cut by another mark that is not ours as a whole is told so", async () => {
+    expect((await header("athlete_id;bat_speed_mph;mood")).found).toEqual([
       ["1:- wrong-delimiter", "error", { delimiter: ";" }],
     ]);
-    expect((await header("athlete_id\tdate\tbat_speed_mph")).found).toEqual([
+    expect((await header("date\tbat_speed_mph\tmood")).found).toEqual([
       ["1:- wrong-delimiter", "error", { delimiter: "tab" }],
     ]);
   });
@@ -375,13 +421,27 @@ describe("headers", () => {
     }
   });
 
-  test("a file that is not UTF-8 is set aside as a whole, rows counted, in whatever encoding", async () => {
+  test("a file in an encoding that nothing proves is set aside as a whole, rows counted", async () => {
     const text = "athlete_id,date,bat_speed_mph,comment\nana-l,2025-10-06,61,se\u00f1or\nana-l,2025-10-06,62,\n";
-    const utf16 = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, "utf16le")]);
-    for (const bytes of [Buffer.from(text, "latin1"), utf16]) {
+    const season = await seasonOf({ [FILE]: Buffer.from(text, "latin1") });
+    expect(season.problems.map((p) => [placed(p), p.level])).toEqual([[`${FILE}:-:- not-utf-8`, "error"]]);
+    expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:- unreadable-row`, `${FILE}:3:- unreadable-row`]);
+  });
+
+  test("UTF-16 is read, with a byte order mark and without", async () => {
+    const text = "athlete_id,date,bat_speed_mph,comment\nana-l,2025-10-06,61,se\u00f1or\nana-l,2025-10-06,62,\n";
+    const little = Buffer.from(text, "utf16le");
+    const big = Buffer.from(little).swap16();
+    for (const bytes of [
+      little,
+      big,
+      Buffer.concat([Buffer.from([0xff, 0xfe]), little]),
+      Buffer.concat([Buffer.from([0xfe, 0xff]), big]),
+    ]) {
       const season = await seasonOf({ [FILE]: bytes });
-      expect(season.problems.map((p) => [placed(p), p.level])).toEqual([[`${FILE}:-:- not-utf-8`, "error"]]);
-      expect(season.setAside.map(asideOf)).toEqual([`${FILE}:2:- unreadable-row`, `${FILE}:3:- unreadable-row`]);
+      expect(season.problems).toEqual([]);
+      expect(season.athletes[0]?.reps.words.comment).toEqual(["se\u00f1or", null]);
+      expect(season.athletes[0]?.reps.line).toEqual([2, 3]);
     }
   });
 

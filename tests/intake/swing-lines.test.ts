@@ -74,7 +74,7 @@ describe("lines", () => {
     const text = [
       HEADER,
       row("61", "ok"),
-      row("62", '33" bat'),
+      row("62", '"33" bat"'),
       row("63", '"open'),
       row("64", '"fine, really"'),
       row("x"),
@@ -96,4 +96,12 @@ describe("lines", () => {
     expect(season.problems.map(placed)).toEqual([`${FILE}:1:- broken-header`]);
     expect(aside).toHaveLength(2);
   });
+});
+
+test("a quotation mark inside a cell that does not begin with one is text", async () => {
+  const { lines, comments, aside } = await read(
+    [HEADER, row("61", '33" bat'), row("62", 'a "b" c'), row("63", '"""quoted"""'), row("64", "5'10\"")].join("\r\n"),
+  );
+  expect(comments).toEqual(['33" bat', 'a "b" c', '"quoted"', "5'10\""]);
+  expect([lines, aside]).toEqual([[2, 3, 4, 5], []]);
 });

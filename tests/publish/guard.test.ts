@@ -80,7 +80,29 @@ describe("the folder's rules", () => {
 describe("a folder about to be replaced", () => {
   test("may be missing, empty or our own", async () => {
     await checkOurs("/s/_site", SITE_PATTERNS, new MemoryDisk());
-    await checkOurs("/s/_site", SITE_PATTERNS, new MemoryDisk({ "/s/_site/index.html": "", "/s/_site/.DS_Store": "" }));
+    await checkOurs("/s/_site", SITE_PATTERNS, new MemoryDisk({ "/s/_site/.DS_Store": "" }));
+    const ours = {
+      "/s/_site/index.html": '<link rel="stylesheet" href="assets/winterbook.0123456789ab.css">',
+      "/s/_site/assets/winterbook.0123456789ab.css": "",
+      "/s/_site/.DS_Store": "",
+    };
+    await checkOurs("/s/_site", SITE_PATTERNS, new MemoryDisk(ours));
+  });
+
+  test.each([
+    ["a front page of somebody else", { "index.html": "mine" }],
+    ["no front page", { "robots.txt": "User-agent: *" }],
+    [
+      "somebody else's front page over our style sheet",
+      { "index.html": "mine", "assets/winterbook.0123456789ab.css": "" },
+    ],
+    [
+      "a page that names a style sheet which is not there",
+      { "index.html": '<link href="assets/winterbook.0123456789ab.css">', "assets/winterbook.aaaaaaaaaaaa.css": "" },
+    ],
+  ])("is left alone when it holds names of ours and %s", async (_, files) => {
+    const below = Object.fromEntries(Object.entries(files).map(([path, text]) => [`/home/me/junk/${path}`, text]));
+    await expect(checkOurs("/home/me/junk", SITE_PATTERNS, new MemoryDisk(below))).rejects.toThrow("no build wrote");
   });
 
   test("is left alone when it holds anything else", async () => {

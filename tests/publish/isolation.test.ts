@@ -45,6 +45,52 @@ describe("a page names nobody but its own athlete", () => {
     expect(twins("<p>Ada Lund</p>", "ada-lund-2")).toEqual([]);
   });
 
+  test.each([
+    ["a longer first name", "Mary Ann Lee", "Ann Lee"],
+    ["a second first name", "José Luis García", "Luis García"],
+    ["a longer last name", "Ana Ruiz Soto", "Ana Ruiz"],
+  ])("and a name inside the own name is the own: %s", (_, longer, shorter) => {
+    const check = isolationCheck([
+      { id: "one", names: [longer], tokens: [] },
+      { id: "two", names: [shorter], tokens: [] },
+    ]);
+    const [first, ...rest] = longer.split(" ");
+    for (const text of [
+      `<h1>${longer}</h1>`,
+      `**${first}** ${rest.join(" ")}`,
+      `<b>${first}</b> ${rest.join(" ")}`,
+      `<i>x</i><b>${longer}</b><i>x</i>`,
+    ]) {
+      expect(check(text, "one")).toEqual([]);
+    }
+    expect(check(`<p>${longer} beside ${shorter}</p>`, "one")).toMatchObject([{ athlete: "two", by: "name" }]);
+    expect(check(`<p>beside ${longer}</p>`, "two")).toMatchObject([{ athlete: "one", by: "name" }]);
+    expect(check(`<p>${longer}</p>`, null)).toHaveLength(2);
+  });
+
+  test("and a further name of the own hides nobody whose name goes on", () => {
+    const check = isolationCheck([
+      { id: "one", names: ["Mary Lee"], otherNames: ["Mary L.", "Ann"], tokens: [] },
+      { id: "two", names: ["Mary L"], tokens: [] },
+      { id: "three", names: ["Ann Ridge"], tokens: [] },
+    ]);
+    expect(check("<h1>Mary L.</h1>", "one")).toEqual([]);
+    expect(check("<p>Ann, and Ann Ridge</p>", "one")).toMatchObject([{ athlete: "three" }]);
+  });
+
+  test("and an id that is a word of the season counts only in an address", () => {
+    const check = isolationCheck([ada, { id: "front-toss", names: ["Fran Toss"], tokens: [], idIsWord: true }]);
+    expect(check('<p class="front-toss">front-toss</p>', "ada-lund")).toEqual([]);
+    expect(check('<img src="content/athletes/front-toss/notes/a.png">', "ada-lund")).toHaveLength(1);
+    expect(check("<p>Fran Toss</p>", "ada-lund")).toHaveLength(1);
+  });
+
+  test("and public names may stand anywhere, and nobody alone by a part of them", () => {
+    const check = isolationCheck([ada], ["Ada Lund Hitting"]);
+    expect(check("<p>Ada Lund Hitting</p>", null)).toEqual([]);
+    expect(check("<p>Ada Lund Hitting, Ada Lund</p>", null)).toHaveLength(1);
+  });
+
   test("and signs in names are read as signs", () => {
     const check = isolationCheck([{ id: "x", names: ["A. (Tony) B+"], tokens: [] }]);
     expect(check("<p>with A. (Tony) B+ today</p>", null)).toHaveLength(1);

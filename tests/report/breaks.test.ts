@@ -23,7 +23,7 @@ describe("a sensor that was replaced in mid-season", () => {
   const series = find(swapped, { season: { devices } }, "bat_speed");
 
   test("breaks the line on the day devices.csv puts the new one into use", () => {
-    expect(series.breaks).toEqual([{ date: weekLater(5), kind: "bat-sensor", to: "new" }]);
+    expect(series.breaks).toEqual([{ date: weekLater(5), kind: "bat-sensor", to: "new", bridge: null }]);
     expect(series.stretches.map((one) => [one.sessions, one.mean])).toEqual([
       [5, 60],
       [5, 63],
@@ -76,7 +76,9 @@ describe("a new game bat", () => {
   const changes = { athlete: { profile } };
 
   test.each(["bat_speed", "exit_velocity"])("breaks the line of %s with it", (metric) => {
-    expect(find(swapped, changes, metric).breaks).toEqual([{ date: weekLater(6), kind: "game-bat", to: "b" }]);
+    expect(find(swapped, changes, metric).breaks).toEqual([
+      { date: weekLater(6), kind: "game-bat", to: "b", bridge: null },
+    ]);
   });
 
   test("breaks no line of another bat", () => {

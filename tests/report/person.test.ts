@@ -38,6 +38,13 @@ test.each<[string, Consent[], boolean, object]>([
   ["a word has ended", [{ ...guardian, until: "2026-02-21" }], true, { publish: false, why: "ended" }],
   ["a word holds on its last day", [{ ...guardian, until: asOf }], true, { publish: true }],
   ["a word for the club only", [{ ...guardian, readers: ["club"] }], true, { publish: false, why: "no-consent" }],
+  [
+    "a word that covers peers alone",
+    [{ ...guardian, covers: ["peers"] }],
+    true,
+    { publish: false, why: "not-covered" },
+  ],
+  ["a word that covers the numbers", [{ ...guardian, covers: ["numbers"] }], true, { publish: true }],
   ["a second word after one taken back", [{ ...guardian, withdrawn: "2026-01-01" }, guardian], true, { publish: true }],
 ])("publishing to the family: %s", (_, consents, minor, expected) => {
   expect(publicationFor(consents, minor, "family", asOf)).toMatchObject(expected);

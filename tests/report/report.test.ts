@@ -30,6 +30,7 @@ describe("a season of one metric", () => {
       median: 61,
       p90: 62,
       max: 62,
+      shift: 0,
     });
   });
 

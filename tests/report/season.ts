@@ -56,6 +56,7 @@ export function input(
       closings: [],
       assessment: null,
       plan: null,
+      log: [],
       reps: table(reps),
       ...changes.athlete,
     },

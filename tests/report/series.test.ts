@@ -84,6 +84,41 @@ describe("what makes a series", () => {
     expect(report.series[0]?.n).toBe(3);
   });
 
+  test("a pool's denominator holds the swings of conditions in which nothing was read", () => {
+    const machine = (pitch_speed: number, result: string, exit_velocity: number | null): Rep => ({
+      date: "2025-10-06",
+      environment: "machine",
+      pitch_speed,
+      result,
+      exit_velocity,
+      bat_speed: 60,
+    });
+    const reps = [machine(62, "hit", 80), machine(67, "miss", null), machine(67, "foul", null)];
+    const measures = [{ metric: "exit_velocity", condition: { environment: "machine" } }];
+    const { report } = reportFor(input(reps, { season: { facility: facility(measures) } }));
+    expect(report.series[0]).toMatchObject({
+      n: 1,
+      parts: 1,
+      of: { swings: 3, hit: 1, foul: 1, miss: 1, notKnown: 0 },
+    });
+    const alone = report.series.find((one) => one.measure === null && one.metric === "exit_velocity");
+    expect(alone?.of).toEqual({ swings: 1, hit: 1, foul: 0, miss: 0, notKnown: 0 });
+  });
+
+  test("the misses of a switch hitter's other side are not in the denominator", () => {
+    const swing = (side: string, result: string, exit_velocity: number | null): Rep => ({
+      date: "2025-10-06",
+      environment: "tee",
+      side,
+      result,
+      exit_velocity,
+    });
+    const reps = [swing("left", "hit", 80), swing("right", "miss", null)];
+    const measures = [{ metric: "exit_velocity", condition: { environment: "tee" } }];
+    const { report } = reportFor(input(reps, { season: { facility: facility(measures) } }));
+    expect(report.series[0]?.of).toMatchObject({ swings: 1, miss: 0 });
+  });
+
   test("slaps stand in a series of their own and in no measure", () => {
     const reps = [
       { date: "2025-10-06", environment: "tee", swing_type: "full", bat_speed: 60 },

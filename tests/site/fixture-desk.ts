@@ -54,7 +54,26 @@ export const desk: DeskInput = {
     athlete: "pip-larkwell",
   })),
   problems: [
-    { place: "data/swings/a.csv:10:3", problem: "bat_speed_mph is 165", remedy: "look again", level: "row" },
-    { place: "content/x.md:2:1", problem: 'unknown key "heigths"', remedy: "did you mean heights", level: "error" },
+    {
+      code: "far-from-own-swings",
+      place: "data/swings/a.csv:14",
+      problem: "bat_speed 88 lies far",
+      remedy: "look",
+      level: "note",
+    },
+    {
+      code: "out-of-range",
+      place: "data/swings/a.csv:10:3",
+      problem: "bat_speed_mph is 165",
+      remedy: "look again",
+      level: "row",
+    },
+    {
+      code: "unknown-key",
+      place: "content/x.md:2:1",
+      problem: 'unknown key "heigths"',
+      remedy: "did you mean heights",
+      level: "error",
+    },
   ],
 };

@@ -48,6 +48,7 @@ function sessionsOf(course: Course): Session[] {
       median: round(mean + scatter * 0.1),
       p90: round(mean + scatter * 1.9),
       max: round(mean + scatter * 2.6),
+      shift: 0,
     };
   });
 }
@@ -84,11 +85,13 @@ export function series(course: Course): Series {
     last: enough ? blockOf(sessions.slice(-third)) : null,
     n: sessions.reduce((total, session) => total + session.n, 0),
     spanDays: 130,
+    flagged: 0,
     breaks: course.breaks ?? [],
     stretches:
       course.breaks === undefined
         ? [blockOf(sessions)!]
         : [blockOf(sessions.slice(0, third))!, blockOf(sessions.slice(third))!],
+    joined: false,
     change: enough
       ? {
           estimate: round(gain),
@@ -178,6 +181,7 @@ export const full: Report = AthleteReport.parse({
     setAside: { duplicate: 8, "out-of-range": 4 },
   },
   measures: 5,
+  measuresWithSwings: 5,
   series: [
     series({
       metric: "exit_velocity",
@@ -253,7 +257,7 @@ export const full: Report = AthleteReport.parse({
       days: 18,
       condition: machine,
       measure: 3,
-      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2" }],
+      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2", bridge: null }],
     }),
     series({
       metric: "hand_tempo",
@@ -440,6 +444,8 @@ export const full: Report = AthleteReport.parse({
       },
     ],
   },
+  suggestions: [],
+  flags: [],
 } satisfies Record<keyof Report, unknown>);
 
 /** A child with three training days: little to say, and most sections have nothing. */
@@ -466,6 +472,7 @@ export const sparse: Report = AthleteReport.parse({
     family: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
     club: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
   },
+  measuresWithSwings: 1,
   ledger: { read: 44, counted: 44, notCounted: {}, setAside: {} },
   series: [
     series({
@@ -501,6 +508,7 @@ export const metric: Report = AthleteReport.parse({
 export const empty: Report = AthleteReport.parse({
   ...sparse,
   athlete: { ...sparse.athlete, id: "no-swings", heights: [], masses: [], age: null },
+  measuresWithSwings: 0,
   ledger: { read: 0, counted: 0, notCounted: {}, setAside: {} },
   series: [],
   work: { weeks: [], days: 0, swings: 0, loggedUnmeasured: 0, busiestWeek: 0 },

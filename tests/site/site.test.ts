@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { renderSite, type SiteFile } from "../../src/site/site.ts";
-import { full, sparse } from "./fixture-report.ts";
+import { empty, full, metric, series, sparse } from "./fixture-report.ts";
 import { fixtureInput, fixturePages, PIXEL, pageAt, renderFixtures } from "./fixture-site.ts";
 
 let files: SiteFile[];
@@ -123,6 +123,55 @@ describe("the family's report", () => {
     expect(plain(familyOf("empty"))).toContain("there is nothing to compare");
   });
 
+  test("says how many measures were looked at, and how many had swings that count", () => {
+    expect(plain(familyOf("sparse"))).toContain("Looked at for the season: 5 measures, of which 1 had swings");
+    expect(familyOf("sparse")).toMatch(/data-at="\/measures">5<.*data-at="\/measuresWithSwings">1</);
+  });
+
+  test("does not say that there are no swings where only the measures of the season have none", async () => {
+    const others = sparse.series.map((one) => ({ ...one, measure: null }));
+    const text = plain(await familyWith({ ...sparse, series: others, measuresWithSwings: 0 }));
+    expect(text).toContain("None of the measures of the season has swings that count");
+    expect(text).not.toContain("No measured swings of the season");
+    expect(text).toContain("Everything else that was measured");
+    expect(plain(await familyWith(empty))).toContain("No measured swings of the season");
+  });
+
+  test("speaks of sessions where the trainer named them, and of training days nowhere", async () => {
+    const course = { metric: "bat_speed", unit: "mph", decimals: 1, better: "higher", scatter: 1 } as const;
+    const made = series({ ...course, from: 60, to: 63, days: 8, condition: { environment: "tee" }, measure: 0 });
+    const named = { ...made, sessions: made.sessions.map((one) => ({ ...one, session: "evening" })) };
+    const page = await familyWith({ ...sparse, series: [named], work: { ...sparse.work, days: 1 } });
+    const text = plain(page);
+    expect(text).toMatch(/Dots are sessions/);
+    expect(text).toContain("every figure is the average of a session");
+    expect(text).toContain("All values, session by session");
+    expect(page).toContain("one dot for each session from");
+    expect(page.replaceAll(/data-at="\/work\/days"[^>]*>\d+<\/data> training day/g, "")).not.toContain("training day");
+    expect(plain(familyOf("sparse"))).toContain("every figure is the average of a training day");
+  });
+
+  test("gives the closing in the athlete's language where there is one, marked, else the plain one", async () => {
+    const closing = { date: null, by: null, role: null, readers: ["family" as const] };
+    const own = { ...closing, language: "fr", body: "Bel hiver." };
+    const plainOne = { ...closing, language: null, body: "A fine winter." };
+    const both = await familyWith({ ...sparse, closings: [plainOne, own] });
+    expect(both).toMatch(/lang="fr"[^>]*>\s*<p>Bel hiver/);
+    expect(both).not.toContain("A fine winter.");
+    expect(await familyWith({ ...sparse, closings: [plainOne] })).toContain("A fine winter.");
+    expect(await familyWith({ ...sparse, closings: [own] })).toContain("Bel hiver.");
+  });
+
+  test("puts words of a trainer who has no role under the notes, not into the hitter's mouth", async () => {
+    const words = { date: "2025-11-01", kind: "words" as const, about: [], readers: ["family" as const], images: {} };
+    const jo = { ...words, author: "jo", role: null, body: "Kept at it." };
+    const text = plain(await familyWith({ ...sparse, notes: [jo] }));
+    expect(text).toContain("Kept at it.");
+    expect(text).not.toContain("own words");
+    const own = { ...jo, author: sparse.athlete.displayName };
+    expect(plain(await familyWith({ ...sparse, notes: [own] }))).toContain("own words");
+  });
+
   test("says who agreed, and when, and never by name", () => {
     expect(plain(familyOf("sparse"))).toContain("A guardian agreed on October 2, 2025");
     expect(plain(familyOf("full"))).toContain("The hitter agreed on October 1, 2025");
@@ -163,6 +212,15 @@ describe("the family's report", () => {
 
   test("shows the coach's text as text", () => {
     expect(familyOf("full")).toContain("lifted &lt;b>too&lt;/b>.");
+  });
+});
+
+describe("the club's page", () => {
+  test("explains the unit that it shows", () => {
+    expect(plain(clubOf("full"))).toContain("mph: miles per hour");
+    expect(plain(clubOf("metric"))).toContain("km/h: kilometres per hour");
+    expect(plain(clubOf("metric"))).not.toContain("miles per hour");
+    expect(metric.facility.units).toBe("metric");
   });
 });
 
@@ -207,6 +265,14 @@ test("a season that publishes nobody still has its front page", async () => {
   const made = await renderSite({ ...fixtureInput, pages: [] });
   expect(made.filter(({ path }) => path.endsWith(".html")).map(({ path }) => path)).toEqual(["404.html", "index.html"]);
 });
+
+/** The family page of a report. */
+async function familyWith(report: typeof sparse): Promise<string> {
+  const token = "token-of-the-fixture-alone-family";
+  const path = `r/${token}/index.html`;
+  const page = { reader: "family" as const, token, path, report };
+  return pageAt(await renderSite({ ...fixtureInput, pages: [page] }), path);
+}
 
 /** The words of a page, roughly as a reader sees them. */
 function plain(page: string): string {

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { pairedOffset } from "../../src/stats/offset.ts";
 import { type SessionLine, sessionLine } from "../../src/stats/session-line.ts";
+import { randomFrom } from "../demo/random.ts";
 import { expectNear, linePoints, speed, speedsOf, WRONG_VALUES, weeksOf } from "./samples.ts";
 
 function line(weeks: readonly number[], values: readonly number[]): SessionLine {
@@ -74,5 +76,58 @@ describe("change over a season", () => {
         expect(ci95[1]).toBeGreaterThanOrEqual(ci90[1]);
       }),
     );
+  });
+});
+
+describe("a line over two devices", () => {
+  const weeks = [0, 1, 2, 3];
+  const values = [60, 63, 61, 64];
+  const shift = { shares: [1, 1, 0, 0], se: 0.5, df: 19 };
+
+  test("worked by hand: the first two of four weeks weigh -0.3 and -0.1 in the slope, so 0.16 of the offset's variance is added", () => {
+    const plain = line(weeks, values);
+    const carried = sessionLine(weeks, values, [shift]);
+    if (carried.kind !== "line") throw new Error("expected a line");
+    const added = 0.16 * 0.25;
+    const own = plain.sePerWeek! ** 2;
+    expect(carried.perWeek).toBe(plain.perWeek);
+    expect(carried.sePerWeek).toBeCloseTo(Math.sqrt(own + added), 13);
+    expect(carried.df).toBeCloseTo((own + added) ** 2 / (own ** 2 / 2 + added ** 2 / 19), 11);
+    // The change goes over three weeks.
+    const half = (carried.ci95PerWeek![1] - carried.ci95PerWeek![0]) / 2;
+    expect(carried.ci95![1] - carried.change).toBeCloseTo(3 * half, 12);
+  });
+
+  test("an offset that is known exactly, or stands in every session, widens nothing", () => {
+    for (const known of [
+      { ...shift, se: 0 },
+      { ...shift, shares: [1, 1, 1, 1] },
+    ]) {
+      const carried = sessionLine(weeks, values, [known]);
+      if (carried.kind !== "line") throw new Error("expected a line");
+      expectNear(carried.sePerWeek, line(weeks, values).sePerWeek);
+    }
+  });
+
+  test("shares for another number of sessions are refused", () => {
+    expect(() => sessionLine(weeks, values, [{ ...shift, shares: [1] }])).toThrow(RangeError);
+  });
+
+  test("95 % intervals hold the true change in about 95 of 100 seasons whose earlier half was shifted by an estimated offset", () => {
+    const random = randomFrom("a line over two devices");
+    const days = Array.from({ length: 16 }, (_, i) => i);
+    const runs = 2000;
+    let held = 0;
+    for (let run = 0; run < runs; run += 1) {
+      // New reads 2.5 more, of which 20 swings seen by both tell with an error of 1.5 / sqrt(20); sessions scatter by 1.
+      const offset = pairedOffset(Array.from({ length: 20 }, () => random.normal(2.5, 1.5)))!;
+      const read = days.map((day) => 60 + 0.2 * day + random.normal(0, 1) + (day < 8 ? 0 : 2.5));
+      const joined = read.map((value, day) => value + (day < 8 ? offset.offset : 0));
+      const fitted = sessionLine(days, joined, [{ ...offset, shares: days.map((day) => (day < 8 ? 1 : 0)) }]);
+      if (fitted.kind !== "line") throw new Error("expected a line");
+      if (fitted.ci95![0] <= 3 && fitted.ci95![1] >= 3) held += 1;
+    }
+    // Four standard errors of a count: sqrt(0.95 x 0.05 / 2000) = 0.5 %.
+    expect(Math.abs(held / runs - 0.95)).toBeLessThan(0.02);
   });
 });

@@ -41,13 +41,67 @@ export function Breaks({ placed }: { readonly placed: Placed }) {
   );
 }
 
+/** How a series whose set-up became another one is one line all the same: what the new one reads against the old. */
+export function Joined({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  return (
+    <>
+      <BreakLines placed={placed} />{" "}
+      {series.breaks.map(({ date, to, bridge }, index) =>
+        bridge === null ? null : (
+          <span key={`${date}-${to}`}>
+            <Say
+              k="break.bridge"
+              with={{
+                on: <Day at={`${at}/breaks/${index}/bridge/date`} />,
+                swings: <Count k="count.swings" at={`${at}/breaks/${index}/bridge/n`} />,
+                offset: <SeriesFigure of={at} at={`breaks/${index}/bridge/offset`} signed />,
+                low: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/0`} signed bare />,
+                high: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/1`} signed />,
+              }}
+            />{" "}
+          </span>
+        ),
+      )}
+      <Say k="break.joined" />
+    </>
+  );
+}
+
+/** The same in a few words, for a table's cell: device, day, offset. */
+export function JoinedShort({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  return (
+    <>
+      {series.breaks.map(({ date, to, bridge }, index) =>
+        bridge === null ? null : (
+          <span key={`${date}-${to}`}>
+            {index === 0 ? "" : " "}
+            <Say
+              k="break.bridgeShort"
+              with={{
+                to: <span data-own>{to}</span>,
+                day: <Day at={`${at}/breaks/${index}/date`} form="short" />,
+                swings: <Count k="count.swings" at={`${at}/breaks/${index}/bridge/n`} />,
+                offset: <SeriesFigure of={at} at={`breaks/${index}/bridge/offset`} signed bare />,
+                low: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/0`} signed bare />,
+                high: <SeriesFigure of={at} at={`breaks/${index}/bridge/ci95/1`} signed bare />,
+              }}
+            />
+          </span>
+        ),
+      )}
+    </>
+  );
+}
+
 /** One sentence for each day on which the set-up became another one. */
 export function BreakLines({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
   return (
     <>
-      {series.breaks.map(({ kind, to }, index) => (
-        <span key={`${kind}-${to}`}>
+      {series.breaks.map(({ date, kind, to }, index) => (
+        <span key={`${date}-${kind}-${to}`}>
           {index === 0 ? "" : " "}
           <Say
             k={`break.${kind}`}

@@ -1,13 +1,13 @@
 import { shownUnit } from "../figures.ts";
 import { unitText, useAthlete, useReading } from "../reading.ts";
-import { BreakLines, StretchMeans } from "./breaks.tsx";
+import { BreakLines, JoinedShort, StretchMeans } from "./breaks.tsx";
 import { Condition } from "./condition.tsx";
 import { Figure } from "./figure.tsx";
 import { Named } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { measuresOf, type Placed } from "./series-parts.ts";
+import { measuresOf, type Placed, sessionsOrDays } from "./series-parts.ts";
 
 /** All measures as a table, with the second look beside the first. */
 export function ClubMeasures() {
@@ -19,9 +19,10 @@ export function ClubMeasures() {
         <Say k="club.noMeasures" />
       </p>
     );
+  const of = sessionsOrDays(...measures.map(({ series }) => series));
   const head = (key: "club.start" | "club.end" | "club.change" | "club.range" | "club.n" | "club.mkShort") => (
     <th scope="col" class="n">
-      {words.text(key)}
+      {words.text(key, { of })}
     </th>
   );
   return (
@@ -70,7 +71,13 @@ function Row({ placed }: { readonly placed: Placed }) {
         </span>
         {series.breaks.length === 0 ? null : (
           <span class="of">
-            <BreakLines placed={placed} /> <StretchMeans placed={placed} />
+            {series.joined ? (
+              <JoinedShort placed={placed} />
+            ) : (
+              <>
+                <BreakLines placed={placed} /> <StretchMeans placed={placed} />
+              </>
+            )}
           </span>
         )}
         {series.of === null ? null : <Denominator at={`${at}/of`} />}

@@ -23,6 +23,7 @@ export function ClubPage() {
   const { athlete, facility } = report;
   const title = words.text("page.club.title", { name: athlete.displayName, season: facility.season });
   const drawn = clubCharts(report);
+  const speed = reading.units === "metric" ? "kmh" : "mph";
   return (
     <Document title={title} words={words} assets={assets} root="../../" kind="club" notice={facility.notice}>
       <header class="masthead">
@@ -96,7 +97,7 @@ export function ClubPage() {
             <Say k="club.terms" />
           </h2>
           <ul>
-            {(["block", "change", "sen", "mk", "pooled", "mph"] as const).map((term) => (
+            {(["block", "change", "sen", "mk", "pooled", speed] as const).map((term) => (
               <li key={term}>
                 <Say k={`club.term.${term}`} />
               </li>

@@ -6,7 +6,7 @@ import { Scroll } from "./section.tsx";
 
 /** What asks something of the trainer first; the many single rows folded away below. */
 export function DeskProblems({ view }: { readonly view: DeskView }) {
-  const { problems, rowProblems, rowProblemCount } = view;
+  const { problems, rowProblems, rowProblemCount, farValues } = view;
   return (
     <section aria-labelledby="problems">
       <h2 id="problems">
@@ -30,6 +30,14 @@ export function DeskProblems({ view }: { readonly view: DeskView }) {
             </p>
           ) : null}
           <ProblemTable name="desk.rowProblemsName" problems={rowProblems} />
+        </details>
+      )}
+      {farValues.length === 0 ? null : (
+        <details>
+          <summary>
+            <Count k="desk.farValues" at="/farValueCount" />
+          </summary>
+          <ProblemTable name="desk.farValuesName" problems={farValues} />
         </details>
       )}
     </section>

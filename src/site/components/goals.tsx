@@ -9,7 +9,7 @@ import { ProgressBar } from "./progress-bar.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { seriesOfGoal } from "./series-parts.ts";
+import { seriesOfGoal, sessionsOrDays, sessionWord } from "./series-parts.ts";
 
 /** Goals and how far along they are, in neutral words. */
 export function Goals() {
@@ -89,7 +89,7 @@ function NoProgress({ goal }: { readonly goal: GoalReport }) {
       {broken ? (
         <Say k="goals.broken" with={{ day: <Day at={`${found.at}/breaks/0/date`} /> }} />
       ) : (
-        <Say k="goals.noProgress" />
+        <Say k="goals.noProgress" with={{ of: found === null ? "days" : sessionsOrDays(found.series) }} />
       )}
     </p>
   );
@@ -118,9 +118,11 @@ function Standing({ goal, at }: { readonly goal: GoalReport; readonly at: string
   if (goal.baseline === null || goal.current === null) return null;
   const value = (which: "baseline" | "current") =>
     goal.kind === "target" ? <SeriesFigure of={at} at={which} /> : <Figure at={`${at}/${which}`} share />;
+  const found = seriesOfGoal(useAthlete().report, goal);
+  const sessions = found === null ? "count.days" : sessionWord(found.series);
   const behind = (which: "baselineN" | "currentN") => ({
     swings: <Count k="count.swings" at={`${at}/${which}/n`} />,
-    days: <Count k="count.days" at={`${at}/${which}/sessions`} />,
+    days: <Count k={sessions} at={`${at}/${which}/sessions`} />,
   });
   const first = behind("baselineN");
   const last = behind("currentN");

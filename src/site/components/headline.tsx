@@ -5,11 +5,21 @@ import { StretchMeans } from "./breaks.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
+import { Figure } from "./figure.tsx";
 import { Named, plainName } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { compareId, measuresOf, type Placed, sessionWord, sideBySide, takesInZero } from "./series-parts.ts";
+import {
+  compareId,
+  measuresOf,
+  othersOf,
+  type Placed,
+  sessionsOrDays,
+  sessionWord,
+  sideBySide,
+  takesInZero,
+} from "./series-parts.ts";
 
 /** The season in a few lines, one measure each: values, change and range, and no judgement. */
 export function Headline() {
@@ -19,7 +29,7 @@ export function Headline() {
     <Section id="changed" head="change.head">
       {measures.length === 0 ? (
         <p>
-          <Say k="change.none" />
+          <Say k={othersOf(report).length === 0 ? "change.none" : "change.noneOfMeasures"} />
         </p>
       ) : (
         <>
@@ -34,9 +44,20 @@ export function Headline() {
             <Compare key={rows[0]?.series.metric} rows={rows} />
           ))}
           <p class="aside">
-            <Say k="change.how" />
+            <Say k="change.how" with={{ of: sessionsOrDays(...measures.map(({ series }) => series)) }} />
           </p>
         </>
+      )}
+      {report.measures === 0 ? null : (
+        <p class="aside">
+          <Say
+            k="change.lookedAt"
+            with={{
+              measures: <Count k="count.measures" at="/measures" />,
+              withSwings: <Figure at="/measuresWithSwings" />,
+            }}
+          />
+        </p>
       )}
     </Section>
   );
@@ -104,7 +125,7 @@ function MeasureLine({ placed }: { readonly placed: Placed }) {
             />
           </Sentence>
         )}
-        {series.breaks.length > 0 ? (
+        {series.breaks.length > 0 && !series.joined ? (
           <>
             <Sentence>
               <StretchMeans placed={placed} />

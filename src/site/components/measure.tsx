@@ -1,7 +1,7 @@
 import type { AthleteReport, Series } from "../../report/schema.ts";
 import { plainDay, plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
 import type { MessageKey } from "../words.ts";
-import { Breaks } from "./breaks.tsx";
+import { Breaks, Joined } from "./breaks.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
@@ -10,7 +10,7 @@ import { Named, plainName } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { measuresOf, type Placed, sessionWord, takesInZero, trendId } from "./series-parts.ts";
+import { measuresOf, type Placed, sessionsOrDays, sessionWord, takesInZero, trendId } from "./series-parts.ts";
 import { SessionTable } from "./session-table.tsx";
 
 /** Each measure with its chart, its values, what stands behind them, and a table of all days. */
@@ -52,12 +52,17 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
-            <Say k={captionOf(series)} />
+            <Say k={captionOf(series)} with={{ of: sessionsOrDays(series) }} />
           </ChartFigure>
         )}
         <Values placed={placed} />
       </div>
-      {series.breaks.length === 0 ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      {series.breaks.length === 0 || series.joined ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      {series.joined ? (
+        <p class="aside">
+          <Joined placed={placed} />
+        </p>
+      ) : null}
       <Denominator placed={placed} />
       {series.pooled ? (
         <p class="aside">
@@ -70,8 +75,8 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
 }
 
 /** What the marks of a chart are: only those that are drawn. */
-function captionOf({ first, last, trend, breaks }: Series): MessageKey {
-  if (breaks.length > 0) return "measure.captionBroken";
+function captionOf({ first, last, trend, breaks, joined }: Series): MessageKey {
+  if (breaks.length > 0 && !joined) return "measure.captionBroken";
   if (first === null || last === null) return "measure.captionDots";
   return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
 }
@@ -83,6 +88,7 @@ export function trendAlt(reading: Reading, report: AthleteReport, { series, at }
   const common = {
     metric: plainName(words, "metric", series.metric),
     condition: plainCondition(reading, report, at),
+    of: sessionsOrDays(series),
     from: plainDay(reading, `${at}/sessions/0/date`),
     to: plainDay(reading, `${at}/sessions/${series.sessions.length - 1}/date`),
   };
@@ -153,7 +159,7 @@ function Range({ placed }: { readonly placed: Placed }) {
     const blocks = series.first !== null && series.last !== null;
     return (
       <p>
-        <Say k={blocks ? "change.onlyBlocks" : "change.noBlocks"} with={{ days }} />
+        <Say k={blocks ? "change.onlyBlocks" : "change.noBlocks"} with={{ days, of: sessionsOrDays(series) }} />
       </p>
     );
   }
@@ -165,6 +171,7 @@ function Range({ placed }: { readonly placed: Placed }) {
           low: <SeriesFigure of={at} at="change/ci95/0" signed bare />,
           high: <SeriesFigure of={at} at="change/ci95/1" signed />,
           days,
+          of: sessionsOrDays(series),
         }}
       />{" "}
       {takesInZero(series.change.ci95) ? <Say k="change.zero" /> : null}

@@ -22,11 +22,14 @@ function useNotes(mine: (note: NoteReport) => boolean): PlacedNote[] {
     .sort((a, b) => (a.note.date < b.note.date ? -1 : a.note.date > b.note.date ? 1 : 0));
 }
 
-const isHitters = (note: NoteReport) => note.role === null && note.kind === "words";
+/** Staff whom facility.md does not list, or gives no role, have none here either: the name tells them apart. */
+const isHitters = (note: NoteReport, hitter: string) =>
+  note.role === null && note.kind === "words" && note.author === hitter;
 
 /** What the staff wrote down through the winter. */
 export function Notes() {
-  const notes = useNotes((note) => !isHitters(note));
+  const { displayName } = useAthlete().report.athlete;
+  const notes = useNotes((note) => !isHitters(note, displayName));
   if (notes.length === 0) return null;
   return (
     <Section id="notes" head="notes.head">
@@ -44,7 +47,7 @@ export function Notes() {
 /** The athlete's own words have a place of their own. */
 export function OwnWords() {
   const { report } = useAthlete();
-  const notes = useNotes(isHitters);
+  const notes = useNotes((note) => isHitters(note, report.athlete.displayName));
   if (notes.length === 0) return null;
   return (
     <Section id="own-words" head="words.head">

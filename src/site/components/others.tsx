@@ -5,7 +5,7 @@ import { Named } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Scroll, Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import { othersOf, type Placed } from "./series-parts.ts";
+import { othersOf, type Placed, sessionsOrDays } from "./series-parts.ts";
 
 /** Series that are none of the season's measures: values, no comparison. */
 export function Others() {
@@ -32,7 +32,7 @@ export function Others() {
                   {words.text("table.swings")}
                 </th>
                 <th scope="col" class="n">
-                  {words.text("others.days")}
+                  {words.text("others.days", { of: sessionsOrDays(...others.map(({ series }) => series)) })}
                 </th>
                 <th scope="col" class="n">
                   {words.text("change.first")}

@@ -40,6 +40,11 @@ export function sessionWord(series: Series): "count.days" | "count.sessions" {
   return series.sessions.some(({ session }) => session !== null) ? "count.sessions" : "count.days";
 }
 
+/** The same as a word for sentences that speak of days or sessions in general; of several series, sessions if any has them. */
+export function sessionsOrDays(...series: readonly Series[]): "sessions" | "days" {
+  return series.some((one) => sessionWord(one) === "count.sessions") ? "sessions" : "days";
+}
+
 /** Does an interval hold zero? A reading of the figures, not a verdict on them. */
 export function takesInZero([low, high]: readonly [number, number]): boolean {
   return low <= 0 && high >= 0;

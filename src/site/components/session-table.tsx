@@ -7,7 +7,7 @@ import { Named, plainName } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import type { Placed } from "./series-parts.ts";
+import { type Placed, sessionsOrDays } from "./series-parts.ts";
 
 /** Every training day's values of a series, folded away until a reader opens it. */
 export function SessionTable({ placed }: { readonly placed: Placed }) {
@@ -19,11 +19,12 @@ export function SessionTable({ placed }: { readonly placed: Placed }) {
   const name = words.text("measure.tableName", {
     metric: plainName(words, "metric", series.metric),
     condition: plainCondition(reading, report, at),
+    of: sessionsOrDays(series),
   });
   return (
     <details>
       <summary>
-        <Say k="measure.values" />
+        <Say k="measure.values" with={{ of: sessionsOrDays(series) }} />
       </summary>
       <Scroll name={words.text("table.scroll", { name })}>
         <table>
@@ -33,6 +34,7 @@ export function SessionTable({ placed }: { readonly placed: Placed }) {
               with={{
                 metric: <Named kind="metric" id={series.metric} />,
                 condition: <Condition of={at} report={report} />,
+                of: sessionsOrDays(series),
               }}
             />{" "}
             ({unitText(words, shownUnit(series.unit, reading.units).unit).trim()})

@@ -125,34 +125,47 @@ export const en = {
   "count.swings": "{n, plural, one {{figure} swing} other {{figure} swings}}",
   "count.days": "{n, plural, one {{figure} training day} other {{figure} training days}}",
   "count.sessions": "{n, plural, one {{figure} session} other {{figure} sessions}}",
+  "count.measures": "{n, plural, one {{figure} measure} other {{figure} measures}}",
   "count.rows": "{n, plural, one {{figure} row} other {{figure} rows}}",
 
   // What changed
   "change.head": "What changed",
   "change.none": "No measured swings of the season could be put in a series, so there is nothing to compare.",
+  "change.noneOfMeasures":
+    "None of the measures of the season has swings that count, so no change is given; what else was measured stands further down.",
+  "change.lookedAt": "Looked at for the season: {measures}, of which {withSwings} had swings that count.",
   "change.fromTo": "{first} at the start, {last} at the end",
   "change.first": "Start",
   "change.last": "End",
   "change.over": "Change over the season",
   "change.estimate": "{estimate} over the season",
   "change.range":
-    "Single days scatter; allowing for that, the change lies somewhere between {low} and {high} (95% range; the line of {days}).",
+    "Single {of, select, sessions {sessions} other {days}} scatter; allowing for that, the change lies somewhere between {low} and {high} (95% range; the line of {days}).",
   "change.rangeShort": "somewhere between {low} and {high}",
   "change.rangeShortZero": "somewhere between {low} and {high}, which takes in zero",
   "change.zero": "Zero, which would be no change, lies within this range.",
-  "change.onlyBlocks": "No line was drawn for these days, so only the values are shown.",
+  "change.onlyBlocks":
+    "No line was drawn for these {of, select, sessions {sessions} other {days}}, so only the values are shown.",
   "change.noBlocks": "{days}: too few to draw a line or to compare a start with an end.",
   "change.broken": "no change is given: the set-up changed on {day}",
   "break.bat-sensor": "From {day} on, another bat sensor was used: {to}.",
   "break.ball-screen": "From {day} on, another device measured the ball: {to}.",
+  "break.device": "From {day} on, another device measured this: {to}.",
+  "break.firmware": "From {day} on, the device ran other firmware: {to}.",
+  "break.set-up": "From {day} on, the device was set up otherwise: {to}.",
   "break.game-bat": "From {day} on, another game bat was swung: {to}.",
   "break.why":
     "Values before and after such a day do not make one line, so no change is given; each stretch has an average of its own.",
+  "break.bridge":
+    "On {on}, old and new were used side by side ({swings}): the new set-up reads {offset} against the old one (95% range {low} to {high}).",
+  "break.bridgeShort": "{to} from {day}, joined: {swings} seen by both, new − old {offset} ({low} to {high})",
+  "break.joined":
+    "Earlier values are shown as the newest set-up would have read them, and the range of the change is wider for it.",
   "break.stretch": "Stretch",
   "break.then": ", then ",
   "change.behind": "{swings} on {days}",
   "change.how":
-    "How to read this: every figure is the average of a training day, never a single best swing. “Start” and “end” are averages over the first and the last training days.",
+    "How to read this: every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing. “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
 
   // Measure by measure
   "measure.head": "Measure by measure",
@@ -161,23 +174,24 @@ export const en = {
   "measure.of":
     "Of {swings} of this kind, {hit} were hit, {foul} fouled and {miss} missed; of {notKnown} the result is not known.",
   "measure.ofAllKnown": "Of {swings} of this kind, {hit} were hit, {foul} fouled and {miss} missed.",
-  "measure.values": "All values, day by day",
+  "measure.values": "All values, {of, select, sessions {session by session} other {day by day}}",
   "measure.alt":
-    "Chart of {metric}, {condition}: one dot for each training day from {from} to {to}. Start {first}, end {last}. The table below the chart holds every value.",
+    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. Start {first}, end {last}. The table below the chart holds every value.",
   "measure.altNoBlocks":
-    "Chart of {metric}, {condition}: one dot for each training day from {from} to {to}. The table below the chart holds every value.",
-  "measure.captionDots": "Dots are training days.",
-  "measure.caption": "Dots are training days, the bars are the averages of start and end.",
+    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. The table below the chart holds every value.",
+  "measure.captionDots": "Dots are {of, select, sessions {sessions} other {training days}}.",
+  "measure.caption":
+    "Dots are {of, select, sessions {sessions} other {training days}}, the bars are the averages of start and end.",
   "measure.captionBroken":
-    "Dots are training days. At the upright line the set-up changed; the bars are the averages before and after.",
+    "Dots are {of, select, sessions {sessions} other {training days}}. At the upright line the set-up changed; the bars are the averages before and after.",
   "measure.captionLine":
-    "Dots are training days, with the line through them; the bars are the averages of start and end.",
+    "Dots are {of, select, sessions {sessions} other {training days}}, with the line through them; the bars are the averages of start and end.",
   "measure.axis": "{metric}, {unit}",
   "measure.goalMark": "goal {value}",
   "measure.goalWindow": "goal {low} to {high}",
   "measure.firstMark": "start {value}",
   "measure.lastMark": "end {value}",
-  "measure.tableName": "{metric}, {condition}: values by training day",
+  "measure.tableName": "{metric}, {condition}: values by {of, select, sessions {session} other {training day}}",
   "table.day": "Day",
   "table.session": "Session",
   "table.swings": "Swings",
@@ -193,7 +207,7 @@ export const en = {
   "others.open": "Show them as a table",
   "others.what": "What",
   "others.how": "Set-up",
-  "others.days": "Days",
+  "others.days": "{of, select, sessions {Sessions} other {Days}}",
 
   // Goals
   "compare.alt": "{metric}, start and end side by side. {rows}.",
@@ -212,7 +226,8 @@ export const en = {
   "goals.back": "Further from the goal than at the start",
   "goals.already": "The start was already at this goal.",
   "goals.broken": "The set-up changed on {day}, so values before and after are not put on one scale.",
-  "goals.noProgress": "There are not enough training days to say how far along this goal is.",
+  "goals.noProgress":
+    "There are not enough {of, select, sessions {sessions} other {training days}} to say how far along this goal is.",
   "goals.why": "Why: {why}",
 
   // Work
@@ -328,7 +343,7 @@ export const en = {
   "reason.void": "Struck out by the trainer",
   "reason.summary-row": "A sum or average, not a swing",
   "reason.unassigned-block": "Which block it belongs to is not known",
-  "reason.future-date": "The date lies in the future",
+  "reason.future-date": "The date lies more than a year after the season",
 
   // Cautions and consent
   "care.head": "Please note",
@@ -364,7 +379,7 @@ export const en = {
   "club.end": "End",
   "club.change": "Change",
   "club.range": "95% range",
-  "club.n": "Swings / days",
+  "club.n": "Swings / {of, select, sessions {sessions} other {days}}",
   "club.senShort": "Theil–Sen",
   "club.mkShort": "M–K p",
   "club.perWeek": "per week",
@@ -382,6 +397,7 @@ export const en = {
     "M–K p: Mann–Kendall test for a steady rise or fall of session means, two-sided p; a second look, not corrected for looking at several measures.",
   "club.term.pooled": "Pooled: several set-ups taken together with fixed weights.",
   "club.term.mph": "mph: miles per hour; n: swings; SD: standard deviation.",
+  "club.term.kmh": "km/h: kilometres per hour; n: swings; SD: standard deviation.",
   "club.noMeasures": "No measure of the season has values to show.",
 
   // Desk
@@ -406,6 +422,7 @@ export const en = {
   "desk.why.needs-guardian": "not published: a guardian has to agree",
   "desk.why.needs-own": "not published: the athlete has to agree",
   "desk.why.withdrawn": "not published: consent was withdrawn",
+  "desk.why.not-covered": "not published: consent does not cover the numbers",
   "desk.why.ended": "not published: consent has run out",
   "desk.leftOut": "Left out of this build, because their own files could not be used: {list}.",
   "desk.ledger": "Every row accounted for",
@@ -428,6 +445,9 @@ export const en = {
   "desk.level.note": "worth knowing",
   "desk.rowProblems":
     "{n, plural, one {{figure} row set aside, with what to do} other {{figure} rows set aside, with what to do}}",
+  "desk.farValues":
+    "{n, plural, one {{figure} value that was counted and lies far from the athlete’s own swings} other {{figure} values that were counted and lie far from the athlete’s own swings}}",
+  "desk.farValuesName": "Values far from the athlete’s own swings",
   "desk.rowProblemsName": "Rows set aside",
   "desk.rowProblemsMore": "Only the first are shown here.",
   "desk.problem": "Problem",

@@ -4,7 +4,7 @@ import type { Folder } from "../notes.ts";
 export const anselm: Folder = {
   "profile.md": `---
 name: Anselm Drovik
-aliases: [Drovik]
+aliases: [Drovik, Drov]
 born: 1998-05-28
 sport: baseball
 level: independent-professional

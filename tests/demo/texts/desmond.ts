@@ -4,7 +4,7 @@ import type { Folder } from "../notes.ts";
 export const desmond: Folder = {
   "profile.md": `---
 name: Desmond Farrowick
-aliases: [Des F.]
+aliases: [Des F., Farro]
 born: 2004-07-09
 sport: baseball
 level: college
@@ -24,7 +24,7 @@ recipients:
   - { id: own-copy, reader: family, label: Own copy }
   - { id: college-staff, reader: club, label: College staff, until: 2030-06-30 }
 goals:
-  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 74, by: 2026-02-20, set: 2025-10-09 }
+  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 76, by: 2026-02-20, set: 2025-12-12, why: "As much above his start as in October, in what the new sensor reads" }
   - { metric: exit_velocity, condition: { ball: soft-nine }, at_least: 84, share: 0.5, by: 2026-02-20, set: 2025-10-09, why: A free swing at a ball that forgives }
   - { metric: attack_angle, condition: { environment: machine, implement: game }, window: [2, 12], share: 0.7, by: 2026-02-20, set: 2025-10-09 }
 ---
@@ -63,8 +63,9 @@ readers: [family]
 Des,
 
 you asked me for a straight answer, so here it is. We measured you from October to February in the same lane with the same
-bat, and I cannot show that your bat speed changed. Not up, not down. The bat ladder was a fair try and you did it
-properly; it did not move the number.
+bat, and I cannot show that your bat speed changed. Not up, not down. Your new sensor reads higher than the old one; the
+evening with both on your bat tells us by how much, and the report takes it out. The bat ladder was a fair try and you
+did it properly; it did not move the number.
 
 That does not make the winter worthless. A swing that stays the same through a whole exam period is a skill of its own,
 and a coach can build a line-up on it. I would now stop chasing speed for a while and spend the hours on decisions: which
@@ -93,6 +94,17 @@ readers: [family]
 ---
 
 Half-way look. Good days and plain days, and no direction that I would put my name to. We go on as planned.
+`,
+  "notes/2025-12-11-sensors.md": `---
+date: 2025-12-11
+author: brandt
+kind: observation
+about: [bat_speed]
+readers: [family]
+---
+
+The cell of his sensor is worn out. Tonight the old and the new one hung on the bat together, off the tee and against the
+machine, so that we know what the new one reads above the old. From the next session on it is the new one alone.
 `,
   "notes/2026-01-15-bend.md": `---
 date: 2026-01-15

@@ -1,0 +1,63 @@
+import type { AthleteReport, Condition } from "../report/schema.ts";
+import type { AppliedCorrection, Problem } from "../schema/season.ts";
+
+const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));
+
+/** A condition as a trainer would say it: the words of its keys, none for a series over everything. */
+function conditionText({ pitchSpeed, ...words }: Condition): string {
+  const said = Object.values(words);
+  return [...said, ...(pitchSpeed ? [`${pitchSpeed[0]} to ${pitchSpeed[1]} mph`] : [])].join(", ");
+}
+
+/**
+ * What the reports found that a trainer should look at, as notes: a step that looks like another sensor or bat, and values far
+ * from the athlete's own. Nothing was changed because of them.
+ */
+export function findingsOf({ athlete, suggestions, flags }: AthleteReport): Problem[] {
+  const steps = suggestions.map(
+    ({ kind, metric, unit, decimals, condition, date, size, otherSide }): Problem => ({
+      code: kind,
+      level: "note",
+      at: { file: `content/athletes/${athlete.id}`, line: null, column: null },
+      args: {
+        athlete: athlete.id,
+        metric,
+        unit,
+        condition: conditionText(condition),
+        date,
+        size: rounded(size, decimals),
+        otherSide,
+      },
+      athlete: null,
+    }),
+  );
+  const far = flags.map(
+    ({ reason, metric, unit, decimals, condition, file, line, value, low, high }): Problem => ({
+      code: reason,
+      level: "note",
+      at: { file: file ?? "data/swings", line: file === null ? null : line, column: null },
+      args: {
+        athlete: athlete.id,
+        metric,
+        unit,
+        condition: conditionText(condition),
+        value: rounded(value, decimals),
+        low: rounded(low, decimals),
+        high: rounded(high, decimals),
+      },
+      athlete: null,
+    }),
+  );
+  return [...steps, ...far];
+}
+
+/** The corrections that were applied, each with who asked for it and how many rows it touched. */
+export function appliedNotes(corrections: readonly AppliedCorrection[]): Problem[] {
+  return corrections.map(({ at, by, on, reason, action, rows }) => ({
+    code: "correction-applied",
+    level: "note",
+    at: { ...at, column: null },
+    args: { action, by, on, reason, rows: rows.length },
+    athlete: null,
+  }));
+}
