@@ -63,7 +63,35 @@ export function layOut(swings: readonly Swing[], blocks: readonly ResolvedBlock[
     return { laid: swings.map(() => ({ why: "count", slots })), found: blocks.map(() => 0) };
   }
   const told: AssignedBy = by === "count" && !silent ? "time" : by;
-  return doubted(weighed(fit, runs, blocks, told, numbered || certain(swings, blocks)), blocks, most, runs, numbered);
+  const laid = weighed(fit, runs, blocks, told, numbered || certain(swings, blocks));
+  return doubted(numbered ? laid : inWindow(laid, swings, blocks, windows), blocks, most, runs, numbered);
+}
+
+/**
+ * What the log's own clock settles: where every block of one hitter has its start and end written down, a swing whose time lies in
+ * the window of one block alone, and which does not say otherwise itself, belongs there, whatever counts and pauses of the rest of
+ * the day look like.
+ */
+function inWindow(
+  laid: readonly Laid[],
+  swings: readonly Swing[],
+  blocks: readonly ResolvedBlock[],
+  windows: ReturnType<typeof windowsOf>,
+): Laid[] {
+  const written = blocks.every(
+    ({ start, end, athlete }) => start !== null && end !== null && athlete === blocks[0]?.athlete,
+  );
+  if (windows === null || !written) return [...laid];
+  return laid.map((one, i) => {
+    const swing = swings[i];
+    if (swing?.time == null) return one;
+    const now = clockMs(swing.time);
+    const slots = blocks.flatMap((_, slot) => (fitsWindow(now, windows[slot]!) === 0 ? [slot] : []));
+    const slot = slots[0];
+    const block = slot === undefined ? undefined : blocks[slot];
+    if (slot === undefined || block === undefined || slots.length > 1 || !swing.agrees(block, 1)) return one;
+    return "slot" in one && one.slot === slot ? one : { slot, by: "time", round: null };
+  });
 }
 
 /** The log knows one block only, and no more swings are there than it expects. */
