@@ -37,5 +37,6 @@ function grouped(found: Found): string[] {
 
 function totals(found: Found): string[] {
   const rows = found.ledger ? [...rowTotals(found.ledger.total), ""] : [];
-  return [...rows, problemCounts(found.problems), ...missingLines(found)];
+  const aside = found.ledger && Object.values(found.ledger.total.setAside).reduce((sum, n) => sum + n, 0);
+  return [...rows, problemCounts(found.problems, aside), ...missingLines(found)];
 }

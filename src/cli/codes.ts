@@ -188,12 +188,12 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   "unassigned-block": entry(row, "a rep that fits no block of the session log", at(SWINGS, 14)),
   "future-date": entry(row, "a day more than a year after the season", at(SWINGS, 14), { value: "2062-01-05" }),
   // corrections
-  "correction-incomplete": entry(row, "a correction that does not say enough", at("data/corrections.csv", 4), {
+  "correction-incomplete": entry(error, "a correction that does not say enough", at("data/corrections.csv", 4), {
     detail: "to is missing",
   }),
-  "correction-without-rows": entry(row, "a correction that meets no row", at("data/corrections.csv", 4)),
+  "correction-without-rows": entry(error, "a correction that meets no row", at("data/corrections.csv", 4)),
   "correction-mismatch": entry(
-    row,
+    error,
     "a correction of something that does not stand there",
     at("data/corrections.csv", 4),
     {

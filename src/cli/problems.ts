@@ -37,15 +37,18 @@ export function problemLines(problems: readonly Problem[]): string[] {
 export const rowsOf = ({ code, args }: Pick<Problem, "code" | "args">): number =>
   code === "repeated-file" && typeof args.rows === "number" ? args.rows : 1;
 
-/** How many there are of each kind, in words: "2 errors, 1 row set aside, no notes". */
-export function problemCounts(problems: readonly Problem[]): string {
-  const of = (level: Problem["level"], one: string, many: string) => {
-    const n = problems.reduce((sum, problem) => sum + (problem.level === level ? rowsOf(problem) : 0), 0);
-    return n === 1 ? `1 ${one}` : `${n === 0 ? "no" : n} ${many}`;
-  };
+/**
+ * How many there are of each kind, in words: "2 errors, 1 row set aside, no notes".
+ *
+ * @param setAside rows that the ledger holds as set aside; without a ledger the problems are counted
+ */
+export function problemCounts(problems: readonly Problem[], setAside: number | null = null): string {
+  const said = (n: number, one: string, many: string) => (n === 1 ? `1 ${one}` : `${n === 0 ? "no" : n} ${many}`);
+  const of = (level: Problem["level"]) =>
+    problems.reduce((sum, problem) => sum + (problem.level === level ? rowsOf(problem) : 0), 0);
   return [
-    of("error", "error", "errors"),
-    of("row", "row set aside", "rows set aside"),
-    of("note", "note", "notes"),
+    said(of("error"), "error", "errors"),
+    said(setAside ?? of("row"), "row set aside", "rows set aside"),
+    said(of("note"), "note", "notes"),
   ].join(", ");
 }

@@ -20,7 +20,7 @@ function unpublished({ athletes }: Pick<Assessed, "athletes">): string[] {
 const MOST_NAMED = 5;
 
 /** Files that cannot be used, or not all of them, and are no athlete's own. */
-function unusedFiles(problems: Assessed["problems"]): string[] {
+export function unusedFiles(problems: Assessed["problems"]): string[] {
   const own = problems.filter(({ level, athlete }) => level === "error" && athlete === null);
   return [...new Set(own.map(({ at }) => at.file))].sort();
 }

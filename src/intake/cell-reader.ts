@@ -4,6 +4,7 @@ import type { SetAsideReason } from "../schema/reasons.ts";
 import { converter } from "../schema/units.ts";
 import { calendarDay, isoDay } from "./calendar-day.ts";
 import type { Known } from "./known.ts";
+import { looseForm } from "./loose-form.ts";
 import { clockForm, clockOf, isClock, plainSpaces } from "./moments.ts";
 import type { Names } from "./names.ts";
 import { plainNumber } from "./plain-number.ts";
@@ -114,7 +115,7 @@ const inEnglish = { zone: "utc", locale: "en-US" } as const;
 function day(text: string, { form, isoToo }: CellOptions): number | null {
   const iso = form === null || isoToo === true ? calendarDay(text) : null;
   if (iso !== null || form === null) return iso;
-  const read = DateTime.fromFormat(plainSpaces(text), form, inEnglish);
+  const read = DateTime.fromFormat(plainSpaces(text), looseForm(form), inEnglish);
   return read.isValid ? calendarDay(isoDay(read.toMillis())) : null;
 }
 
@@ -124,9 +125,10 @@ const NOT_A_TIME: Refused = { reason: "unreadable-date" };
 function time({ form, isoToo }: CellOptions): (text: string) => string | Refused {
   if (form === null) return (text) => (isClock(text) ? text : NOT_A_TIME);
   const written = clockForm(form);
+  const loose = looseForm(form);
   return remembered((text) => {
     if (isoToo === true && isClock(text)) return text;
-    const read = DateTime.fromFormat(plainSpaces(text), form, inEnglish);
+    const read = DateTime.fromFormat(plainSpaces(text), loose, inEnglish);
     return read.isValid ? clockOf(read, written) : NOT_A_TIME;
   });
 }

@@ -1,5 +1,6 @@
 import { DateTime, FixedOffsetZone } from "luxon";
 import { calendarDay, isoDay } from "./calendar-day.ts";
+import { looseForm } from "./loose-form.ts";
 
 /** A day and a clock time on the facility's own clock. */
 export interface Moment {
@@ -48,7 +49,7 @@ export function momentReader(form: string | null, zone: string | null, own: stri
   if (form === null) return isoReader(shift, own);
   const written = clockForm(form);
   const offset = /Z|z/.test(withoutLiterals(form));
-  const parser = DateTime.buildFormatParser(form, { locale: "en-US" });
+  const parser = DateTime.buildFormatParser(looseForm(form), { locale: "en-US" });
   return (text) => {
     const zoned = offset ? { setZone: true } : { zone: "utc" };
     const read = DateTime.fromFormatParser(plainSpaces(text), parser, { locale: "en-US", ...zoned });

@@ -9,7 +9,7 @@ export type Whom =
   | { readonly kind: "unknown"; readonly suggestion: string | null }
   | { readonly kind: "ambiguous"; readonly ids: readonly string[] };
 
-/** Finds the athlete by id, alias or name: exactly, but for Unicode form, case and spaces at the ends. */
+/** Finds the athlete by id, alias or name: exactly, but for Unicode form, width, case and the number of spaces. */
 export interface Names {
   find(text: string): Whom;
   /** Aliases and names that fit more than one athlete. */
@@ -17,7 +17,8 @@ export interface Names {
 }
 
 /** Upper case first, so that ß and SS, or the two small sigmas, meet (the folding of Unicode's CaseFolding in all that names need). */
-const folded = (text: string): string => text.trim().toUpperCase().toLowerCase().normalize("NFC");
+const folded = (text: string): string =>
+  text.normalize("NFKC").trim().replace(/\s+/gu, " ").toUpperCase().toLowerCase().normalize("NFC");
 
 /** Names as the profile's front matter gives them, even when the profile as a whole cannot be used. */
 function written(folder: AthleteFolder): { readonly name: string; readonly path: readonly (string | number)[] }[] {

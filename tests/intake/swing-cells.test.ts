@@ -283,7 +283,12 @@ describe("athletes", () => {
     expect(await who(text)).toBe("ana-l"),
   );
 
-  test.each(["ana", "Ana  Lindqvist", "Lindqvist", ""])("'%s' is nobody", async (text) => {
+  test("spaces and the width of letters tell nobody apart", async () => {
+    expect(await who("Ana  Lindqvist")).toBe("ana-l");
+    expect(await who("\uff21na\u00a0Lindqvist")).toBe("ana-l");
+  });
+
+  test.each(["ana", "Lindqvist", ""])("'%s' is nobody", async (text) => {
     expect(await who(text)).toBe("unknown-athlete");
   });
 

@@ -119,10 +119,20 @@ interface Ready {
   readonly asks: boolean;
 }
 
+/** Not one row would be read, and not because nobody of these names has a folder yet, or because the session log is to come. */
+function readsNothing({ rows, read, setAside }: Rehearsal): boolean {
+  const later = ["unknown-athlete", "ambiguous-name", "unassigned-block"];
+  return rows > 0 && read === 0 && !setAside.some(({ reason }) => later.includes(reason));
+}
+
 async function save({ flags, paths }: Called, terminal: Terminal, ready: Ready): Promise<Exit> {
   const { place, target, path, mapping, rehearsal, asks } = ready;
   if (rehearsal.problems.some(({ level }) => level === "error")) {
     terminal.print("Nothing was saved: the file cannot be read in this way.");
+    return EXIT.usage;
+  }
+  if (readsNothing(rehearsal)) {
+    terminal.print("Nothing was saved: not one row would be read. Look at the reasons above.");
     return EXIT.usage;
   }
   const yes = flags.yes || (asks && orStop(await confirm({ message: `Save this as ${target}?` })));

@@ -1,6 +1,6 @@
 import type { AppliedCorrection, LineOf, Problem } from "../../schema/season.ts";
 import { near } from "../near.ts";
-import { remark, rowFault, withSuggestion } from "../problem.ts";
+import { fault, remark, withSuggestion } from "../problem.ts";
 import type { RowAt, RowFates } from "../row-fates.ts";
 import {
   type CellValue,
@@ -65,7 +65,7 @@ export class Applying {
   }
 
   refuse({ at }: Correction, code: string, args: Problem["args"] = {}): void {
-    this.#fates.say(rowFault(code, { ...at, column: null }, args));
+    this.#fates.say(fault(code, { ...at, column: null }, args));
   }
 
   refuseAthlete(correction: Correction, field: string, value: string): void {

@@ -369,3 +369,21 @@ describe("two devices", () => {
     expect(words(season, "block")).toEqual([...times(6, "1"), ...times(10, "2"), ...times(10, "2")]);
   });
 });
+
+test("by the log's own clock: a stray swing takes nobody else's place, even where times are whole minutes", async () => {
+  const blocks = [
+    { ...ANA, block: 1, environment: "tee", start: "17:00", end: "17:10" },
+    { ...ANA, block: 2, environment: "front-toss", start: "17:11", end: "17:20" },
+  ];
+  const at = ["17:01", "17:03", "17:05", "17:12", "17:15", "17:40"];
+  const season = await seasonWith(
+    swings(
+      "time",
+      at.map((time) => `${time}:00,`),
+    ),
+    blocks,
+  );
+  expect(words(season, "block")).toEqual(["1", "1", "1", "2", "2"]);
+  expect(season.setAside.map(({ line, reason }) => [line, reason])).toEqual([[7, "unassigned-block"]]);
+  bal(season);
+});
