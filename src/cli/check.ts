@@ -8,6 +8,7 @@ import { groupedLines } from "./group-lines.ts";
 import { problemGroups } from "./problem-groups.ts";
 import { problemCounts, problemLines } from "./problems.ts";
 import { missingLines, rowTotals } from "./summary.ts";
+import { sum } from "./table.ts";
 import type { Terminal } from "./terminal.ts";
 
 /**
@@ -37,6 +38,6 @@ function grouped(found: Found): string[] {
 
 function totals(found: Found): string[] {
   const rows = found.ledger ? [...rowTotals(found.ledger.total), ""] : [];
-  const aside = found.ledger && Object.values(found.ledger.total.setAside).reduce((sum, n) => sum + n, 0);
+  const aside = found.ledger && sum(found.ledger.total.setAside);
   return [...rows, problemCounts(found.problems, aside), ...missingLines(found)];
 }

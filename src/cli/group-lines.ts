@@ -2,12 +2,11 @@ import type { Assessed } from "../build.ts";
 import type { LedgerCounts } from "../schema/season.ts";
 import { meaningOf, NOT_COUNTED } from "./codes.ts";
 import type { Example, ProblemGroup } from "./problem-groups.ts";
-import { count } from "./table.ts";
+import { count, sum } from "./table.ts";
 
 type Ledger = Pick<Assessed["ledger"], "files">;
 
 const many = (n: number, one: string, more: string): string => `${count(n)} ${n === 1 ? one : more}`;
-const sum = (counts: Readonly<Record<string, number>>): number => Object.values(counts).reduce((a, b) => a + b, 0);
 
 const LEVELS = {
   error: (n: number) => many(n, "error", "errors"),

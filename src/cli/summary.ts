@@ -1,9 +1,8 @@
 import type { Assessed, Built } from "../build.ts";
 import type { LedgerCounts } from "../schema/season.ts";
 import { WITHHELD } from "./messages.ts";
-import { count, tableLines } from "./table.ts";
+import { count, sum, tableLines } from "./table.ts";
 
-const sum = (counts: Readonly<Record<string, number>>) => Object.values(counts).reduce((a, b) => a + b, 0);
 const byReason = (counts: Readonly<Record<string, number>>) =>
   Object.entries(counts).map(([reason, n]) => [`  ${reason.replaceAll("-", " ")}`, count(n)]);
 

@@ -17,3 +17,7 @@ export function tableLines(rows: readonly (readonly string[])[]): string[] {
       .trimEnd(),
   );
 }
+
+/** All numbers of a record together. */
+export const sum = (counts: Readonly<Record<string, number>>): number =>
+  Object.values(counts).reduce((a, b) => a + b, 0);

@@ -1,3 +1,4 @@
+import { gameBatOn } from "../schema/profile.ts";
 import { calendarDay } from "./calendar-day.ts";
 import { type Content, metricsOf } from "./content.ts";
 import type { DataTables } from "./data-tables.ts";
@@ -13,14 +14,8 @@ export function written(content: Content, tables: DataTables, leftOut: ReadonlyS
   const ofSide = (wanted: string): Set<string> =>
     new Set(metrics.flatMap(({ id, side }) => (side === wanted ? [id] : [])));
   const gameBat = (athlete: string, date: string): string | null => {
-    const bats = profiles.get(athlete)?.game_bat;
-    if (bats === undefined || typeof bats === "string") return bats ?? null;
-    return (
-      bats
-        .filter(({ from }) => from <= date)
-        .sort((one, other) => (one.from < other.from ? -1 : 1))
-        .at(-1)?.id ?? null
-    );
+    const profile = profiles.get(athlete);
+    return profile === undefined ? null : gameBatOn(profile, date);
   };
   const drills = content.drillsFile?.page?.front.drills ?? [];
   return {

@@ -1,5 +1,5 @@
 import { PITCHED_ENVIRONMENTS } from "../schema/columns.ts";
-import type { Profile } from "../schema/profile.ts";
+import { gameBatOn, type Profile } from "../schema/profile.ts";
 import type { RepTable } from "../schema/season.ts";
 import type { Condition } from "./schema.ts";
 
@@ -22,15 +22,6 @@ const KEYS = [
 /** One text per condition: equal conditions have equal keys. */
 export function conditionKey(condition: Condition): string {
   return JSON.stringify(KEYS.map((key) => condition[key] ?? null));
-}
-
-/** Id of the athlete's game bat on a day, or null when none is on file. */
-export function gameBatOn(profile: Profile, date: string): string | null {
-  const bats = profile.game_bat;
-  if (bats === undefined) return null;
-  if (typeof bats === "string") return bats;
-  const known = bats.filter((bat) => bat.from <= date).sort((a, b) => (a.from < b.from ? -1 : 1));
-  return known.at(-1)?.id ?? null;
 }
 
 /** The band of 5 mph that holds a speed: lower end included. */

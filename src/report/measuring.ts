@@ -1,8 +1,8 @@
-import type { Profile } from "../schema/profile.ts";
+import { gameBatOn, type Profile } from "../schema/profile.ts";
 import type { NotCountedReason } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
 import type { Ball, Device, Implement } from "../schema/tables.ts";
-import { conditionKey, gameBatOn } from "./condition.ts";
+import { conditionKey } from "./condition.ts";
 import type { AthleteReport, Condition } from "./schema.ts";
 
 type Measuring = AthleteReport["measuring"];

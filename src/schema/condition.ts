@@ -1,10 +1,6 @@
 import { z } from "zod";
 import { PLACES, PURPOSES, SIDES } from "./columns.ts";
 
-/** Keys that tell one series from another, in the order they are shown. */
-export const CONDITION_KEYS = ["environment", "implement", "ball", "side", "purpose", "place", "pitchSpeed"] as const;
-export type ConditionKey = (typeof CONDITION_KEYS)[number];
-
 /** A condition as the trainer writes it for a measure, goal or gate: it names some keys, the rest are open. */
 export const ConditionWritten = z.strictObject({
   environment: z.string().min(1).optional(),

@@ -60,7 +60,6 @@ export const Plan = z.strictObject({
     )
     .optional(),
 });
-export type PlanItem = NonNullable<z.infer<typeof Plan>["items"]>[number];
 
 /** `plans/*.md`: a day plan. What was done is always CSV. */
 export const DayPlan = z.strictObject({

@@ -130,3 +130,12 @@ export const Profile = z.strictObject({
   goals: z.array(Goal).optional(),
 });
 export type Profile = z.infer<typeof Profile>;
+
+/** Id of the athlete's game bat on a day, or null when none is on file. */
+export function gameBatOn(profile: Profile, date: string): string | null {
+  const bats = profile.game_bat;
+  if (bats === undefined) return null;
+  if (typeof bats === "string") return bats;
+  const known = bats.filter((bat) => bat.from <= date).sort((a, b) => (a.from < b.from ? -1 : 1));
+  return known.at(-1)?.id ?? null;
+}
