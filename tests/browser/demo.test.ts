@@ -9,6 +9,7 @@ import { sayProblem } from "../../src/cli/messages.ts";
 import { readPointer } from "../../src/site/pointer.ts";
 import { launch } from "./browser.ts";
 import { figuresOn } from "./figures-on-page.ts";
+import { sheets } from "./sheets.ts";
 import { type StaticServer, serveFiles } from "./static-server.ts";
 
 /** The committed demo season, built as anybody would, in a folder of its own. */
@@ -95,9 +96,7 @@ test.each([390, 1280])(
 test.each(["A4", "Letter"] as const)("every club page of the demo is one sheet of %s", async (format) => {
   const page = await browser.newPage();
   for (const { path } of published().filter(({ reader }) => reader === "club")) {
-    await page.goto(`${server.origin}/${path}`);
-    const pdf = (await page.pdf({ format, printBackground: true })).toString("latin1");
-    expect(pdf.match(/\/Type\s*\/Page\b/g), path).toHaveLength(1);
+    expect(await sheets(page, `${server.origin}/${path}`, format), path).toBe(1);
   }
   await page.close();
 });
