@@ -49,12 +49,13 @@ export function hamedRao(values: Sample, alphaLags = 0.05): HamedRao | null {
     throw new RangeError(`alphaLags must be above 0 and below 1, got ${alphaLags}`);
   const plain = mannKendall(values);
   const n = values.length;
-  if (plain === null || n < 3) return null;
+  if (plain === null) return null;
   const steps = Float64Array.from({ length: n }, (_, i) => i + 1);
   const senSlope = medianOfSorted(pairwiseSlopes(steps, values).sorted)!;
   const scale = 10 ** RESIDUAL_DECIMALS;
   const residuals = steps.map((step, i) => Math.round((values[i]! - senSlope * step) * scale) / scale);
   const correlations = autocorrelations(midRanks(residuals));
+  // Two values lie on their own slope: nothing is left, and nothing below divides by n - 2.
   if (correlations === null) return null;
 
   const limit = normalQuantile(1 - alphaLags / 2) / Math.sqrt(n);

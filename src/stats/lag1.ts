@@ -15,7 +15,8 @@ import { sumOf } from "./sum.ts";
 export function lag1(values: Sample): number | null {
   const centre = mean(values);
   const n = values.length;
-  if (centre === null || n < 2) return null;
+  if (centre === null) return null;
+  // One value is its own mean: no squares, no answer.
   const squares = sumOf(n, (i) => (values[i]! - centre) ** 2);
   if (squares === 0) return null;
   return sumOf(n - 1, (i) => (values[i]! - centre) * (values[i + 1]! - centre)) / squares;

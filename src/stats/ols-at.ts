@@ -6,6 +6,9 @@ import { checkSample, requireFinite } from "./sample.ts";
 export interface OlsPoint {
   readonly x: number;
   readonly fit: number;
+  /** Standard errors of the mean line and of one new value there; null without degrees of freedom. */
+  readonly seFit: number | null;
+  readonly sePrediction: number | null;
   /** Where the mean line lies. */
   readonly confidence: Interval | null;
   /** Where one new value would lie. Never narrower than `confidence`. */
@@ -33,6 +36,8 @@ export function olsAt(line: OlsLine, x: number, level: number = line.level): Ols
   return {
     x,
     fit,
+    seFit: seLine,
+    sePrediction: seNew,
     confidence: tInterval(fit, seLine, line.df, level),
     prediction: tInterval(fit, seNew, line.df, level),
   };

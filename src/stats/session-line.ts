@@ -1,4 +1,5 @@
 import { type Interval, tInterval } from "./interval.ts";
+import { lag1Inflation } from "./lag1-inflation.ts";
 import type { NoLine } from "./no-line.ts";
 import { type OlsLine, ols } from "./ols.ts";
 import { checkPairs, type Sample } from "./sample.ts";
@@ -15,10 +16,16 @@ export interface SessionLine {
   readonly n: number;
   /** Slope, units of the value per week. */
   readonly perWeek: number;
-  /** Its standard error; null with 2 sessions. */
+  /** Its standard error, likeness of neighbouring sessions and estimated shifts allowed for; null with 2 sessions. */
   readonly sePerWeek: number | null;
-  /** n - 2; with shifts, Satterthwaite's for the sum of both variances. */
+  /** Effective sessions - 2, at most n - 2; with shifts, Satterthwaite's for the sum of both variances. */
   readonly df: number;
+  /** Lag-1 correlation of the residuals in order of time; null when they are all 0. */
+  readonly lag1: number | null;
+  /** What the plain standard error was multiplied with for it, 1 or more. */
+  readonly inflation: number;
+  /** SD of the sessions about the line; null with 2 sessions. */
+  readonly residualSd: number | null;
   readonly ci95PerWeek: Interval | null;
   /** Weeks from the first to the last session, above 0. */
   readonly spanWeeks: number;
@@ -39,8 +46,9 @@ export interface EstimatedShift {
 }
 
 /**
- * Least-squares line through session values against real time, read as the change over the span. The standard error is
- * the plain one: likeness of neighbouring sessions (lag-1) is not allowed for.
+ * Least-squares line through session values against real time, read as the change over the span. Neighbouring sessions are alike:
+ * the standard error is widened for their lag-1 correlation and the degrees of freedom are those of as many independent sessions
+ * (`lag1Inflation`).
  *
  * Estimated shifts carry their error on. The slope is a weighted sum of the values, sum(c[i] y[i]) with
  * c[i] = (x[i] - mean x) / sum((x - mean x)^2); an offset with standard error s that stands in the values with shares a[i] adds
@@ -65,7 +73,9 @@ export function sessionLine(
   const [first, last] = extent(weeks);
   const spanWeeks = last - first;
   const change = line.slope * spanWeeks;
-  const { se, df } = slopeError(weeks, line, shifts);
+  const { lag1, inflation, df: effective } = lag1Inflation(residualsInTime(weeks, values, line));
+  const plain = { se: line.seSlope === null ? null : line.seSlope * inflation, df: Math.min(line.df, effective) };
+  const { se, df } = withShifts(weeks, line, plain, shifts);
   const seChange = se === null ? null : se * spanWeeks;
   return {
     kind: "line",
@@ -73,6 +83,9 @@ export function sessionLine(
     perWeek: line.slope,
     sePerWeek: se,
     df,
+    lag1,
+    inflation,
+    residualSd: line.residualSd,
     ci95PerWeek: tInterval(line.slope, se, df, 0.95),
     spanWeeks,
     change,
@@ -81,20 +94,27 @@ export function sessionLine(
   };
 }
 
-/** Standard error of the slope and its degrees of freedom, the shifts' errors carried on. */
-function slopeError(
-  weeks: Sample,
-  line: OlsLine,
-  shifts: readonly EstimatedShift[],
-): { readonly se: number | null; readonly df: number } {
-  if (line.seSlope === null) return { se: null, df: line.df };
+/** What the line leaves of each value, in order of time; of one time in the order given. */
+function residualsInTime(weeks: Sample, values: Sample, line: OlsLine): number[] {
+  return Array.from(weeks, (week, i) => ({ week, i }))
+    .sort((a, b) => a.week - b.week || a.i - b.i)
+    .map(({ week, i }) => values[i]! - line.meanY - line.slope * (week - line.meanX));
+}
+
+interface SlopeError {
+  readonly se: number | null;
+  readonly df: number;
+}
+
+/** The slope's error with the shifts' errors carried on. */
+function withShifts(weeks: Sample, line: OlsLine, plain: SlopeError, shifts: readonly EstimatedShift[]): SlopeError {
+  if (plain.se === null || shifts.length === 0) return plain;
   const added = shifts.map(({ shares, se, df }) => {
     checkPairs(weeks, shares);
     const moved = sumOf(line.n, (i) => (weeks[i]! - line.meanX) * shares[i]!) / line.sumSquaresX;
     return { variance: (moved * se) ** 2, df };
   });
-  if (added.length === 0) return { se: line.seSlope, df: line.df };
-  const { variance, df } = satterthwaite([{ variance: line.seSlope ** 2, df: line.df }, ...added]);
+  const { variance, df } = satterthwaite([{ variance: plain.se ** 2, df: plain.df }, ...added]);
   return { se: Math.sqrt(variance), df };
 }
 

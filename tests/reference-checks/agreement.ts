@@ -2,10 +2,16 @@ import * as z from "zod";
 
 const Bound = z.strictObject({ rel: z.number().min(0).optional(), abs: z.number().min(0).optional() });
 
-/** How far a number may be off; `perField` overrides by the name of the field, for everything below it too. */
+/**
+ * How far a number may be off; `perField` overrides by the name of the field, for everything below it too. Where a case says what it
+ * `appliesTo`, the other expected fields are Monte Carlo: they are not compared, but for `acceptAtB10000`, in which a limit is given as the
+ * two ends of the range that a seeded run must fall into.
+ */
 export const Tolerance = z.strictObject({
   ...Bound.shape,
   perField: z.record(z.string(), Bound).optional(),
+  appliesTo: z.array(z.string()).min(1).optional(),
+  monteCarlo: z.string().optional(),
 });
 export type Tolerance = z.infer<typeof Tolerance>;
 
@@ -38,6 +44,18 @@ export function disagreements(got: unknown, expected: Json, tolerance: Tolerance
     );
   }
   return got === expected ? [] : [`${path}: got ${show(got)}, expected ${show(expected)}`];
+}
+
+/** Where a seeded run leaves the ranges that a case accepts: one line for each limit, empty when all lie within. */
+export function outsideRanges(got: unknown, accepted: Json, path: string): string[] {
+  if (Array.isArray(accepted)) {
+    const [low, high] = z.tuple([z.number(), z.number()]).parse(accepted);
+    if (typeof got === "number" && got >= low && got <= high) return [];
+    return [`${path}: got ${show(got)}, expected ${low} to ${high}`];
+  }
+  const ranges = z.record(z.string(), z.json()).parse(accepted);
+  const fields = new Map<string, unknown>(Object.entries(got ?? {}));
+  return Object.entries(ranges).flatMap(([name, range]) => outsideRanges(fields.get(name), range, `${path}.${name}`));
 }
 
 function numberDisagreement(got: unknown, expected: number, { abs = 0, rel = 0 }: Tolerance, path: string): string[] {

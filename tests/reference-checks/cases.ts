@@ -1,8 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import * as z from "zod";
-import { disagreements, Tolerance } from "./agreement.ts";
-import { type Check, STATS_CHECKS } from "./stats.ts";
+import { disagreements, outsideRanges, Tolerance } from "./agreement.ts";
+import type { Check } from "./check.ts";
+import { STATS_CHECKS } from "./stats.ts";
 
 /** One case as a test: `run` throws when the code disagrees with it, or when nothing here knows how to run it. */
 export interface ReferenceTest {
@@ -73,9 +74,29 @@ function testsOfStatsFile(name: string, fullPath: string): ReferenceTest[] {
   });
 }
 
+/** Ranges for the limits of a seeded run. */
+const RANGES = "acceptAtB10000";
+
+/** The named fields, each of which must be there: a misspelt one would compare nothing. */
+function only(expected: z.infer<typeof Expected>, fields: readonly string[]): z.infer<typeof Expected> {
+  return Object.fromEntries(
+    fields.map((field) => {
+      const value = expected[field];
+      if (value === undefined) throw new Error(`the tolerance applies to "${field}", which is not expected`);
+      return [field, value];
+    }),
+  );
+}
+
 function runCase(check: Check, entry: unknown): void {
   const { inputs, expected, tolerance } = Case.parse(entry);
-  const problems = disagreements(check(inputs), expected, tolerance);
+  const got = check(inputs);
+  const compared = tolerance.appliesTo ? only(expected, tolerance.appliesTo) : expected;
+  const ranges = tolerance.appliesTo ? expected[RANGES] : undefined;
+  const problems = [
+    ...disagreements(got, compared, tolerance),
+    ...(ranges === undefined ? [] : outsideRanges(got[RANGES], ranges, RANGES)),
+  ];
   if (problems.length > 0) throw new Error(problems.join("\n"));
 }
 

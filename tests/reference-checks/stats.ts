@@ -8,19 +8,14 @@ import { olsAt } from "../../src/stats/ols-at.ts";
 import { type QuantileType, quantile } from "../../src/stats/quantile.ts";
 import { sd } from "../../src/stats/sd.ts";
 import { theilSen } from "../../src/stats/theil-sen.ts";
+import { type Checks, check, numbers } from "./check.ts";
+import { LOCATION_CHECKS } from "./location.ts";
+import { MODEL_CHECKS } from "./models.ts";
+import { PEER_CHECKS } from "./peers.ts";
+import { PROGRESS_CHECKS } from "./progress.ts";
 
-/** Runs our function on the inputs of one case and gives the result in the shape of the file's `expected`. */
-export type Check = (inputs: unknown) => Record<string, unknown>;
-
-/** A check that refuses inputs of a shape it does not know. */
-function check<Inputs>(shape: z.ZodType<Inputs>, run: (inputs: Inputs) => Record<string, unknown>): Check {
-  return (inputs) => run(shape.parse(inputs));
-}
-
-const numbers = z.array(z.number());
-
-/** Every kind of file we can run, by its `id`. A file that is not here fails. */
-export const STATS_CHECKS: ReadonlyMap<string, Check> = new Map([
+/** Lines and single samples. */
+const LINE_CHECKS: Checks = new Map([
   [
     "nist-univariate",
     check(z.strictObject({ x: numbers }), ({ x }) => ({ n: x.length, mean: mean(x), sd: sd(x), lag1: lag1(x) })),
@@ -65,6 +60,15 @@ export const STATS_CHECKS: ReadonlyMap<string, Check> = new Map([
       };
     }),
   ],
+]);
+
+/** Every kind of file we can run, by its `id`. A file that is not here fails. */
+export const STATS_CHECKS: Checks = new Map([
+  ...LINE_CHECKS,
+  ...LOCATION_CHECKS,
+  ...MODEL_CHECKS,
+  ...PEER_CHECKS,
+  ...PROGRESS_CHECKS,
 ]);
 
 function hamedRaoAsExpected(y: readonly number[]): Record<string, unknown> | null {

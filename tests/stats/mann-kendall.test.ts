@@ -61,6 +61,12 @@ describe("known answers", () => {
     expect(result.absolute.factor).toBeGreaterThanOrEqual(1);
   });
 
+  test("a level for keeping lags lies between 0 and 1, both excluded", () => {
+    expect(() => hamedRao([1, 2, 3], 0)).toThrow(/alphaLags must be above 0 and below 1, got 0/);
+    expect(() => hamedRao([1, 2, 3], 1)).toThrow(/got 1/);
+    expect(() => hamedRao([1, 2, 3], Number.NaN)).toThrow(RangeError);
+  });
+
   test("equal speeds fall into groups, smallest first", () => {
     expect(tieGroups([5, 7, 5, 7, 7, 1])).toEqual([2, 3]);
     expect(tieGroups([3, 1, 2])).toEqual([]);

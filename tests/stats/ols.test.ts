@@ -78,7 +78,14 @@ describe("too few sessions", () => {
     for (const none of [residualSd, seSlope, seIntercept, tSlope, pSlope, ciSlope, ciIntercept, rSquared]) {
       expect(none).toBeNull();
     }
-    expect(olsAt(fitted, 8)).toEqual({ x: 8, fit: 64, confidence: null, prediction: null });
+    expect(olsAt(fitted, 8)).toEqual({
+      x: 8,
+      fit: 64,
+      seFit: null,
+      sePrediction: null,
+      confidence: null,
+      prediction: null,
+    });
   });
 
   test("equal speeds give a flat line without spread: no t, no p, no share of variance", () => {

@@ -28,6 +28,8 @@ describe("worked by hand", () => {
 
   test("neighbours of 1, 3, 2 are unlike: deviations -1, 1, 0 give -1 over 2", () => {
     expect(lag1([1, 3, 2])).toBe(-0.5);
+    // Two values lie alike on either side of their mean: -d^2 / 2 d^2.
+    expect(lag1([61, 65])).toBe(-0.5);
   });
 
   test("a sum keeps the one that plain addition loses beside a huge value", () => {

@@ -80,7 +80,8 @@ describe("a folder of outside cases", () => {
     ["another value", { ...ok, expected: { ...ok.expected, sd: 1.1 } }],
     ["a field we do not give", { ...ok, expected: { ...ok.expected, skewness: 0 } }],
     ["inputs we do not know", { ...ok, inputs: { x: [1, 2, 3], weights: [1, 1, 1] } }],
-    ["a tolerance rule we do not know", { ...ok, tolerance: { ...ok.tolerance, appliesTo: ["mean"] } }],
+    ["a tolerance rule we do not know", { ...ok, tolerance: { ...ok.tolerance, ulps: 4 } }],
+    ["a tolerance for a field that is not expected", { ...ok, tolerance: { ...ok.tolerance, appliesTo: ["skew"] } }],
     ["nothing expected", { ...ok, expected: {} }],
     ["no source", { ...ok, source: undefined }],
   ])("a case with %s fails", (_, entry) => {
@@ -88,9 +89,29 @@ describe("a folder of outside cases", () => {
     expect(failures()).toHaveLength(1);
   });
 
+  test("with fields named that the tolerance is for, the others are Monte Carlo: only accepted ranges count", () => {
+    const inputs = { statistic: "mean", confLevel: 0.95, x: [1, 2, 3, 4, 5] };
+    const tolerance = { abs: 1e-12, appliesTo: ["estimate"] };
+    const expected = {
+      estimate: 3,
+      bias: 99,
+      acceptAtB10000: { percentile: { lower: [1.5, 2.1], upper: [3.9, 4.5] } },
+    };
+    put("stats/bootstrap.json", "bootstrap", [{ ...ok, inputs, tolerance, expected }]);
+    expect(failures()).toEqual([]);
+    for (const lower of [
+      [2.2, 3],
+      [0, 1.3],
+    ]) {
+      const moved = { ...expected, acceptAtB10000: { percentile: { lower, upper: [3.9, 4.5] } } };
+      put("stats/bootstrap.json", "bootstrap", [{ ...ok, inputs, tolerance, expected: moved }]);
+      expect(failures()).toHaveLength(1);
+    }
+  });
+
   test("a file id nobody knows fails case by case", () => {
-    put("stats/bootstrap.json", "bootstrap", [ok, { ...ok, id: "other" }]);
-    expect(failures().map(({ title }) => title)).toEqual(["stats/bootstrap/small", "stats/bootstrap/other"]);
+    put("stats/omens.json", "omens", [ok, { ...ok, id: "other" }]);
+    expect(failures().map(({ title }) => title)).toEqual(["stats/omens/small", "stats/omens/other"]);
   });
 
   test("a JSON file elsewhere in the folder, a broken one and one without cases fail", () => {
