@@ -2,6 +2,7 @@ import { balance, type LedgerFile } from "../publish/balance.ts";
 import { ledgerRows } from "../publish/ledger-rows.ts";
 import { reassignedRows } from "../publish/reassigned.ts";
 import { seasonBridges } from "../report/bridges.ts";
+import { groupFacts } from "../report/group-facts.ts";
 import { reportFor } from "../report/report.ts";
 import { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
@@ -66,7 +67,8 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
   const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
   const day = asOf ?? asOfFor(season);
   const problems: Problem[] = [...found, ...telling, ...appliedNotes(corrections)];
-  const known = { ...surroundings, bridges: seasonBridges(season) };
+  const bridges = seasonBridges(season);
+  const known = { ...surroundings, bridges, group: groupFacts(season, bridges) };
   const fileNames = swingFiles.map(({ file }) => file);
   const told = athletes.map((athlete, i): Told => {
     const input = { season: known, athlete, setAside: asideOf(season, athlete.id), asOf: day, fileNames };

@@ -67,13 +67,22 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     expected: "one of left, right, switch",
     suggestion: "right",
   }),
-  "not-in-list": entry(["error", "note"], "a name that nobody has described", at(SWINGS, 4, 6), {
+  "not-in-list": entry(["error", "row", "note"], "a name that nobody has described", at(SWINGS, 4, 6), {
     key: "drill",
     found: "tee-hgh",
     list: "drills",
     suggestion: "tee-high",
   }),
   "repeated-id": entry(error, "one id is given twice", at("data/balls.csv", 4, 1), { key: "id", found: "soft" }),
+  "repeated-goal": entry(
+    note,
+    "two goals ask for the same, and no day tells which is the later one",
+    at(PROFILE, 12, 5),
+    {
+      set: "2025-10-06",
+      other: `${PROFILE}:11`,
+    },
+  ),
   "shared-name": entry(note, "one name belongs to several athletes", at(PROFILE, 3, 11), {
     name: "Ada",
     athletes: "ada-lund, ada-brook",

@@ -18,6 +18,11 @@ const COMMANDS: Readonly<
   new: newCommand,
 };
 
+// Whoever reads our lines may stop early (`| head`): that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
+
 const terminal = thisTerminal();
 try {
   const called = readArguments(process.argv.slice(2), terminal);

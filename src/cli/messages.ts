@@ -80,7 +80,6 @@ const MISSING_FILES: Readonly<Record<string, string>> = {
 /** What is checked today and used by nothing yet. */
 const NOT_USED: Readonly<Record<string, string>> = {
   tests: "test results",
-  reference: "reference values",
   gates: "gates",
   plans: "day plans",
   editions: "editions",
@@ -166,6 +165,11 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       meant(args, LISTS[String(list)] ?? `use one of the ${list}`),
     ),
   "repeated-id": ({ key, found }) => said(`${key} holds the id ${shown(found)} twice`, "give each its own id"),
+  "repeated-goal": ({ set, other }) =>
+    said(
+      `this goal asks for the same as the one in ${other}${set === "" ? "" : `, set on the same day (${set})`}, and both are shown`,
+      "remove one of the two, or write under set when each was set: the later one then stands",
+    ),
   "shared-name": ({ name, athletes }) =>
     said(
       `${shown(name)} is the name of several athletes: ${athletes}`,

@@ -1,6 +1,7 @@
 import type { Problem } from "../schema/season.ts";
 import { PAGE_LANGUAGES } from "../schema/text.ts";
 import type { AthleteFolder } from "./athlete-folder.ts";
+import { repeatedGoals } from "./goal-check.ts";
 import type { Known } from "./known.ts";
 import { NameCheck } from "./name-check.ts";
 import { near } from "./near.ts";
@@ -33,7 +34,7 @@ function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
   check.unique(["recipients"], front.recipients);
   for (const [index, gate] of (front.gates ?? []).entries()) check.condition(["gates", index, "applies"], gate.applies);
   const unused = front.gates?.length ? [remark("not-used-yet", profile.at(["gates"], "key"), { what: "gates" })] : [];
-  return [...check.problems, ...unused, ...ofLanguage(front.language, profile)];
+  return [...check.problems, ...repeatedGoals(profile, front.goals), ...unused, ...ofLanguage(front.language, profile)];
 }
 
 /** Pages are written in few languages; what the trainer writes may be in any. */

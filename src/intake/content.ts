@@ -67,21 +67,25 @@ async function dayPlan(file: string, files: SeasonFiles): Promise<Problem[]> {
   return [...read.problems, remark("not-used-yet", wholeFile(file), { what: "plans" })];
 }
 
-/** The season's metrics: built-in ones in the order of the canonical header, then the trainer's own. */
+type Declared = NonNullable<MetricsFile["metrics"]>[number];
+
+/** What may be said of any metric, under the names that a metric has it by. */
+function settings({ window, typical_error, smallest_worthwhile }: Declared): Partial<Metric> {
+  return {
+    ...(window === undefined ? {} : { window }),
+    ...(typical_error === undefined ? {} : { typicalError: typical_error }),
+    ...(smallest_worthwhile === undefined ? {} : { smallestWorthwhile: smallest_worthwhile }),
+  };
+}
+
+/** The season's metrics: built-in ones in the order of the canonical header and as metrics.md sets them, then the trainer's own. */
 export function metricsOf(own: MetricsFile | null): Metric[] {
-  const declared = (own?.metrics ?? []).map(
-    (metric): Metric => ({
-      id: metric.id,
-      unit: metric.unit,
-      better: metric.better,
-      plausible: metric.plausible,
-      decimals: metric.decimals,
-      side: "own",
-      label: metric.label,
-      ...(metric.window === undefined ? {} : { window: metric.window }),
-      ...(metric.typical_error === undefined ? {} : { typicalError: metric.typical_error }),
-      ...(metric.smallest_worthwhile === undefined ? {} : { smallestWorthwhile: metric.smallest_worthwhile }),
-    }),
-  );
-  return [...BUILT_IN_METRICS, ...declared];
+  const declared = own?.metrics ?? [];
+  const set = new Map(declared.flatMap((entry) => ("unit" in entry ? [] : [[entry.id, settings(entry)] as const])));
+  const added = declared.flatMap((entry): Metric[] => {
+    if (!("unit" in entry)) return [];
+    const { id, unit, better, plausible, decimals, label } = entry;
+    return [{ id, unit, better, plausible, decimals, side: "own", label, ...settings(entry) }];
+  });
+  return [...BUILT_IN_METRICS.map((metric) => ({ ...metric, ...set.get(metric.id) })), ...added];
 }

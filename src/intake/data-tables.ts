@@ -13,6 +13,7 @@ import {
   type Implement,
   ImplementRow,
   ReferenceRow,
+  type ReferenceWritten,
   TestRow,
 } from "../schema/tables.ts";
 import type { Correction } from "./corrections/correction.ts";
@@ -21,6 +22,13 @@ import { fault, remark, wholeFile, withSuggestion } from "./problem.ts";
 import type { SeasonFiles } from "./season-files.ts";
 import { readSmallTable, type SmallTable } from "./small-table.ts";
 
+/** A row of `data/reference` as it is written. */
+export type WrittenReference = ReferenceWritten & {
+  readonly at: LineOf;
+  /** Names of its file's columns, in order. */
+  readonly header: readonly string[];
+};
+
 /** The small tables of `data/`. A list is null when its file is not there. */
 export interface DataTables {
   readonly implements: readonly Implement[] | null;
@@ -28,6 +36,8 @@ export interface DataTables {
   readonly feeds: readonly Feed[] | null;
   readonly devices: readonly Device[] | null;
   readonly blocks: readonly (Block & { readonly at: LineOf })[];
+  /** In order of file and line. */
+  readonly reference: readonly WrittenReference[];
   readonly corrections: readonly Correction[];
   readonly problems: readonly Problem[];
 }
@@ -40,7 +50,7 @@ const ELSEWHERE = /^data\/(swings\/.+\.(csv|xlsx)|mappings\/[^/]+\.json|inbox\/.
 /** Reads the small tables and names every file of `data/` that nothing reads. */
 export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
   const problems: Problem[] = files.refused.map((path) => fault("not-a-plain-file", wholeFile(path)));
-  const lines = new Map<string, readonly number[]>();
+  const tablesRead = new Map<string, Pick<SmallTable<unknown>, "header" | "lines">>();
   const read = async <T>(
     file: string,
     schema: Parameters<typeof readSmallTable<T>>[2],
@@ -48,9 +58,11 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     if (!files.files.includes(file)) return null;
     const bytes = await files.read(file);
     const table: SmallTable<T> =
-      bytes instanceof Uint8Array ? readSmallTable(file, bytes, schema) : { rows: [], lines: [], problems: [bytes] };
+      bytes instanceof Uint8Array
+        ? readSmallTable(file, bytes, schema)
+        : { header: [], rows: [], lines: [], problems: [bytes] };
     problems.push(...table.problems);
-    lines.set(file, table.lines);
+    tablesRead.set(file, table);
     return table.rows;
   };
   /** Rows together with their places. */
@@ -62,7 +74,7 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     for (const file of files.files) {
       if (!pattern.test(file)) continue;
       const found = (await read(file, schema)) ?? [];
-      rows.push(...found.map((row, i) => ({ ...row, at: { file, line: lines.get(file)?.[i] ?? 0 } })));
+      rows.push(...found.map((row, i) => ({ ...row, at: { file, line: tablesRead.get(file)?.lines[i] ?? 0 } })));
     }
     return rows;
   };
@@ -78,10 +90,12 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     devices: await read("data/devices.csv", DeviceRow),
     blocks: await placed(/^data\/blocks\/.+\.csv$/, BlockRow),
     corrections: await placed(/^data\/corrections\.csv$/, CorrectionRow),
+    reference: (await placed(/^data\/reference\/.+\.csv$/, ReferenceRow)).map(
+      (row): WrittenReference => ({ ...row, header: tablesRead.get(row.at.file)?.header ?? [] }),
+    ),
   };
   const unused = {
     tests: [/^data\/tests\/.+\.csv$/, TestRow],
-    reference: [/^data\/reference\/.+\.csv$/, ReferenceRow],
   } as const satisfies Record<string, readonly [RegExp, z.ZodType]>;
   for (const [what, [pattern, schema]] of Object.entries(unused)) {
     const rows = await folder<unknown>(pattern, schema);

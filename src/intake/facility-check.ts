@@ -41,10 +41,11 @@ function ofMetrics({ metricsFile }: Content, known: Known): Problem[] {
   check.unique(["metrics"], metrics);
   check.unique(["zones"], zones);
   const builtIn = new Set(BUILT_IN_METRICS.map((metric) => metric.id));
-  for (const [index, { id }] of (metrics ?? []).entries()) {
+  for (const [index, entry] of (metrics ?? []).entries()) {
     const path = ["metrics", index, "id"];
-    const args = { key: `metrics[${index}].id`, found: id };
-    if (builtIn.has(id)) check.problems.push(fault("repeated-id", metricsFile.at(path, "value"), args));
+    const args = { key: `metrics[${index}].id`, found: entry.id };
+    if ("unit" in entry && builtIn.has(entry.id))
+      check.problems.push(fault("repeated-id", metricsFile.at(path, "value"), args));
   }
   return check.problems;
 }

@@ -70,7 +70,7 @@ export class NameCheck {
   /** Things with a metric and, perhaps, a condition: measures, goals, tests, aims. */
   measured(
     path: Path,
-    list: readonly { metric: string; condition?: object | undefined; zone?: string }[] | undefined,
+    list: readonly { metric?: string; condition?: object | undefined; zone?: string }[] | undefined,
   ): void {
     for (const [index, item] of (list ?? []).entries()) {
       this.name("metrics", [...path, index, "metric"], item.metric);

@@ -6,6 +6,7 @@ type Schema = z.core.$ZodType;
 function schemasAt(schema: Schema, path: readonly PropertyKey[]): Schema[] {
   const def = (schema as z.core.$ZodTypes)._zod.def;
   if (def.type === "optional") return schemasAt(def.innerType, path);
+  if (def.type === "pipe") return schemasAt(def.out, path);
   if (def.type === "union") return def.options.flatMap((option) => schemasAt(option, path));
   const [head, ...rest] = path;
   if (head === undefined) return [schema];

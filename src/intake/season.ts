@@ -9,6 +9,7 @@ import { facilityProblems } from "./facility-check.ts";
 import { type Known, knownNames } from "./known.ts";
 import { readMappings } from "./mappings.ts";
 import { namesOf } from "./names.ts";
+import { readReference } from "./reference.ts";
 import { type SeasonFiles, seasonFiles } from "./season-files.ts";
 import { swingFields } from "./swing-fields.ts";
 import { readSwings, type Swings } from "./swings.ts";
@@ -41,8 +42,12 @@ export async function readSeason(
   const data = await seasonFiles(paths.data, "data", effects.disk);
   const tables = await readDataTables(data);
   const known = knownNames(content, tables.implements, tables.balls);
+  const own = content.metricsFile?.page?.front;
+  const metrics = metricsOf(own ?? null);
   const facility = facilityProblems(content, known);
-  const problems = [...contentProblems(content), ...facility.facility, ...facility.others, ...tables.problems];
+  const reference = readReference(tables.reference, metrics, known);
+  const pages = [...contentProblems(content), ...facility.facility, ...facility.others];
+  const problems = [...pages, ...tables.problems, ...reference.problems];
   problems.push(...content.folders.flatMap((folder) => athleteProblems(folder, known)));
   const leftOut = new Set(
     problems.flatMap(({ level, athlete }) => (level === "error" && athlete !== null ? [athlete] : [])),
@@ -52,10 +57,9 @@ export async function readSeason(
   for (const problem of ofSwings) problems.push(problem);
   const front = content.facility?.page?.front;
   if (!front || facility.facility.length > 0) throw new SeasonUnreadable(inOrder(problems));
-  const own = content.metricsFile?.page?.front;
   return {
     facility: front,
-    metrics: metricsOf(own ?? null),
+    metrics,
     zones: own?.zones ?? [],
     drills: content.drillsFile?.page?.front.drills ?? [],
     implements: tables.implements ?? [],
@@ -63,6 +67,7 @@ export async function readSeason(
     feeds: tables.feeds ?? [],
     devices: tables.devices ?? [],
     blocks: tables.blocks.map(({ at: _at, ...block }) => block),
+    reference: reference.rows,
     athletes: content.folders.flatMap((folder) => (leftOut.has(folder.id) ? [] : athleteSeason(folder, swings))),
     leftOut: [...leftOut].sort(),
     swingFiles: swings.files,

@@ -12,6 +12,8 @@ type RowSchema<T> = z.ZodType<T> & { readonly shape: Readonly<Record<string, z.Z
 
 /** A small table as read. A row that does not hold is set aside with its problems; the others stand. */
 export interface SmallTable<T> {
+  /** Names of its columns, in order; none where there is no table. */
+  readonly header: readonly string[];
   readonly rows: readonly T[];
   /** Line on which each of `rows` starts, from 1. */
   readonly lines: readonly number[];
@@ -24,20 +26,15 @@ export interface SmallTable<T> {
  * @param schema of a row; its keys are the columns, those that do not take a blank are required
  */
 export function readSmallTable<T>(file: string, bytes: Uint8Array, schema: RowSchema<T>): SmallTable<T> {
-  if (decode(bytes) === null) return { rows: [], lines: [], problems: [fault("not-utf-8", wholeFile(file))] };
+  const none = (problems: readonly Problem[]): SmallTable<T> => ({ header: [], rows: [], lines: [], problems });
+  if (decode(bytes) === null) return none([fault("not-utf-8", wholeFile(file))]);
   const records = readRecords(bytes, ",");
   const { header } = records;
-  if (header === null)
-    return {
-      rows: [],
-      lines: [],
-      problems: [fault("broken-header", { file, line: records.headerLine, column: null })],
-    };
-  if (records.rows.length === 0 && header.length === 0)
-    return { rows: [], lines: [], problems: [remark("empty-file", wholeFile(file))] };
+  if (header === null) return none([fault("broken-header", { file, line: records.headerLine, column: null })]);
+  if (records.rows.length === 0 && header.length === 0) return none([remark("empty-file", wholeFile(file))]);
   const problems = headerProblems(file, header, records.headerLine, schema.shape);
   const missing = problems.some((problem) => problem.code !== "unknown-column");
-  if (missing) return { rows: [], lines: [], problems };
+  if (missing) return none(problems);
   const rows: T[] = [];
   const lines: number[] = [];
   for (let index = 0; index < records.rows.length; index++) {
@@ -47,7 +44,7 @@ export function readSmallTable<T>(file: string, bytes: Uint8Array, schema: RowSc
     rows.push(row.value);
     lines.push(records.lines[index] ?? 0);
   }
-  return { rows, lines, problems };
+  return { header, rows, lines, problems };
 }
 
 function headerProblems(

@@ -1,5 +1,6 @@
 import type { Facility } from "../schema/facility.ts";
 import { mean } from "../stats/mean.ts";
+import { welch } from "../stats/welch.ts";
 import type { Series } from "./schema.ts";
 
 /** Sessions that either end of a season must hold before the two are compared. */
@@ -49,4 +50,15 @@ export function block(sessions: readonly Dated[], indices: readonly number[]): N
     n: chosen.reduce((sum, session) => sum + session.n, 0),
     mean: value,
   };
+}
+
+/**
+ * Early against late, for the reader: last block less first block with Welch's interval on session means. Null where neither block
+ * varies: no interval exists.
+ */
+export function earlyLateOf(sessions: readonly Dated[], { first, last }: BlockIndices): Series["earlyLate"] {
+  const means = (indices: readonly number[]) => indices.map((i) => sessions[i]!.mean);
+  const found = welch(means(first), means(last));
+  if (found === null || found.interval === null || found.df === null) return null;
+  return { estimate: found.difference, ci95: [...found.interval], df: found.df };
 }

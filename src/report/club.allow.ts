@@ -26,6 +26,7 @@ export const CLUB_FIELDS: readonly string[] = [
   "measures",
   "measuresWithSwings",
   "series",
+  "method",
   "work",
   "measuring",
   "notes",

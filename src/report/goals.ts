@@ -1,65 +1,63 @@
+import type { Metric } from "../schema/metric.ts";
 import type { Goal } from "../schema/profile.ts";
-import { mean } from "../stats/mean.ts";
 import { blockIndices } from "./blocks.ts";
+import { aimOf, directionOf, readFor, wantedBy } from "./goal-aim.ts";
+import { goalFigures } from "./goal-figures.ts";
+import { chanceByDate, goalStatus } from "./goal-status.ts";
+import { goalVersions, metricOf, type Version } from "./goal-versions.ts";
 import type { Strand } from "./group.ts";
-import { lineOf } from "./line.ts";
-import { type Match, match } from "./match.ts";
+import { type Line, lineOf } from "./line.ts";
+import { conditionFrom, type Match, match } from "./match.ts";
 import type { GoalReport } from "./schema.ts";
 import type { SeriesContext } from "./series.ts";
+import { zoneLine } from "./zone-line.ts";
+import type { Zone } from "./zones.ts";
 
-/** A goal with all its forms side by side: what does not apply is null. */
-type Aim = Pick<GoalReport, "kind" | "target" | "window" | "atLeast" | "share">;
-
-function aimOf(goal: Goal): Aim {
-  const none = { target: null, window: null, atLeast: null, share: null };
-  if ("target" in goal) return { ...none, kind: "target", target: goal.target };
-  if ("window" in goal) return { ...none, kind: "window", window: [...goal.window], share: goal.share };
-  return { ...none, kind: "at-least", atLeast: goal.at_least, share: goal.share };
+/** What goals are held against besides the athlete's swings. */
+export interface GoalContext extends SeriesContext {
+  readonly metrics: ReadonlyMap<string, Metric>;
+  readonly zones: readonly Zone[];
+  readonly asOf: string;
 }
 
-/** What the goal looks at in one session: the mean, or the share of swings that are where they should be. */
-function sessionFigure(aim: Aim, values: readonly number[], center: number): number {
-  if (aim.kind === "target") return center;
-  const inside = values.filter((value) =>
-    aim.window ? value >= aim.window[0] && value <= aim.window[1] : value >= (aim.atLeast ?? Number.POSITIVE_INFINITY),
-  );
-  return inside.length / values.length;
+/** Sessions and swings of a block. */
+function sizeOf(indices: readonly number[] | undefined, sessions: Line["sessions"]): GoalReport["currentN"] {
+  return { sessions: indices?.length ?? 0, n: (indices ?? []).reduce((sum, i) => sum + sessions[i]!.n, 0) };
 }
 
-/**
- * Part of the way from start to goal: 0 at the start, 1 at the goal, below 0 for a step back. Null when start or end is not
- * known, and when the start already was at the goal or past it: there was no way to go.
- */
-function progressOf(
-  baseline: number | null,
-  current: number | null,
-  wanted: number | null,
-  better: GoalReport["better"],
-): number | null {
-  if (baseline === null || current === null || wanted === null) return null;
-  const toGo = wanted - baseline;
-  const thereAlready = better === "higher" ? toGo <= 0 : better === "lower" ? toGo >= 0 : toGo === 0;
-  return thereAlready ? null : (current - baseline) / toGo;
-}
-
-const noBlock = { sessions: 0, n: 0 };
-
-function goalIn(goal: Goal, found: Match, context: SeriesContext): GoalReport {
+function goalIn(
+  { goal, replacedOn }: Version,
+  found: Match,
+  strands: readonly Strand[],
+  context: GoalContext,
+): GoalReport {
   const { metric } = found.parts[0]!;
-  const aim = aimOf(goal);
-  const { pooled, sessions, broken } = lineOf(found.parts, context);
-  const figures = pooled.sessions.map((reps, i) => sessionFigure(aim, reps.values, pooled.centers[i]!));
+  const aim = aimOf(goal, context.zones);
+  const line = aim.zone
+    ? zoneLine(aim.zone, found.parts, strands, context)
+    : lineOf(found.parts, context, readFor(aim));
+  const { sessions, broken, joined, shifts } = line;
   const blocks = broken ? null : blockIndices(sessions, context.season);
-  const over = (indices: readonly number[] | undefined) => (indices ? mean(indices.map((i) => figures[i]!)) : null);
-  const size = (indices: readonly number[] | undefined) =>
-    indices
-      ? { sessions: indices.length, n: indices.reduce((sum, i) => sum + pooled.sessions[i]!.values.length, 0) }
-      : noBlock;
-  const baseline = over(blocks?.first);
-  const current = over(blocks?.last);
-  const wanted = aim.target ?? aim.share;
+  const figures = sessions.map((session) => session.mean);
+  const wanted = wantedBy(aim);
+  const told = goalFigures({ figures, shares: aim.kind !== "target", shifts }, blocks, wanted, (baseline) =>
+    directionOf(aim, metric.better, baseline),
+  );
+  const course = {
+    dates: sessions.map(({ date }) => date),
+    figures,
+    current: told.current,
+    interval: told.currentCi95,
+    wanted,
+    better: directionOf(aim, metric.better, told.baseline),
+    by: goal.by,
+    asOf: context.asOf,
+    broken,
+    joined,
+  };
+  const stands = replacedOn === null;
   return {
-    metric: metric.id,
+    metric: aim.zone ? "zone" : metric.id,
     unit: metric.unit,
     decimals: metric.decimals,
     better: metric.better,
@@ -68,41 +66,43 @@ function goalIn(goal: Goal, found: Match, context: SeriesContext): GoalReport {
     by: goal.by,
     set: goal.set ?? null,
     why: goal.why ?? null,
-    baseline,
-    current,
-    progress: progressOf(baseline, current, wanted, aim.kind === "target" ? metric.better : "higher"),
-    ci95: null,
-    status: null,
-    probabilityByDate: null,
-    baselineN: size(blocks?.first),
-    currentN: size(blocks?.last),
+    ...told,
+    status: stands ? goalStatus(course) : null,
+    probabilityByDate: stands ? chanceByDate(course) : null,
+    replacedOn,
+    baselineN: sizeOf(blocks?.first, sessions),
+    currentN: sizeOf(blocks?.last, sessions),
   };
+}
+
+/** A goal that nothing was measured for, or nothing where it applies. */
+const unmeasured = (goal: Goal, metric: Metric): Match => ({
+  condition: conditionFrom(goal.condition ?? {}),
+  pooled: false,
+  parts: [{ metric, condition: {}, sessions: [] }],
+});
+
+/** A goal that names no purpose is meant for training, where there is any. */
+function trainingIn(goal: Goal, found: readonly Match[]): readonly Match[] {
+  const training = found.filter(({ condition }) => condition.purpose !== "test");
+  return goal.condition?.purpose === undefined && training.length > 0 ? training : found;
 }
 
 /**
  * Each goal with where the athlete started and stands, from the same two blocks as the series of its condition. A goal that
  * lies in several conditions that never meet (a switch hitter's sides) is told once for each; a goal that nothing was
- * measured for is told with nulls.
+ * measured for is told with nulls. A goal that was set anew stands beside its later version, without a status.
+ *
+ * @param goals   as the profile has them, in any order
+ * @param strands of the metrics, and of the zones that goals name
+ * @returns in order of first appearance, versions of one goal together; a metric or zone that nobody declared is left out
  */
-export function goalsOf(
-  goals: readonly Goal[],
-  strands: readonly Strand[],
-  metrics: ReadonlyMap<string, Strand["metric"]>,
-  context: SeriesContext,
-): GoalReport[] {
-  return goals.flatMap((goal) => {
-    const found = match(strands, goal.metric, goal.condition ?? {}, context.implements);
-    if (found.length > 0) return found.map((one) => goalIn(goal, one, context));
-    const metric = metrics.get(goal.metric);
-    return metric ? [unmeasured(goal, metric, context)] : [];
+export function goalsOf(goals: readonly Goal[], strands: readonly Strand[], context: GoalContext): GoalReport[] {
+  return goalVersions(goals).flatMap((versions) => {
+    const { goal } = versions[0]!;
+    const metric = context.metrics.get(metricOf(goal));
+    const found = trainingIn(goal, match(strands, metricOf(goal), goal.condition ?? {}, context.implements));
+    const places = found.length > 0 ? found : metric ? [unmeasured(goal, metric)] : [];
+    return places.flatMap((place) => versions.map((version) => goalIn(version, place, strands, context)));
   });
-}
-
-function unmeasured(goal: Goal, metric: Strand["metric"], context: SeriesContext): GoalReport {
-  const empty: Match = {
-    condition: Object.fromEntries(Object.entries(goal.condition ?? {}).filter(([, value]) => value !== undefined)),
-    pooled: false,
-    parts: [{ metric, condition: {}, sessions: [] }],
-  };
-  return goalIn(goal, empty, context);
 }

@@ -75,16 +75,30 @@ function bridgeOf(at: Break, before: Break | undefined, uses: readonly Use[], br
   return { offset: along ? offset : -offset, ci95: turned, n, method, date };
 }
 
+/** What stands for each value: the value itself, or something that is made of it. */
+export interface ReadAs {
+  readonly value: (value: number) => number;
+  /** Its slope there: what it moves by when the value moves by one. */
+  readonly slope: (value: number) => number;
+}
+
+const AS_MEASURED: ReadAs = { value: (value) => value, slope: () => 1 };
+
 /** The sessions as measured. */
-function measured(parts: readonly Strand[]) {
-  const pooled = pool(parts);
+function measured(parts: readonly Strand[], read: ReadAs) {
+  const pooled = pool(withValues(parts, (_, value) => read.value(value)));
   return { pooled, sessions: pooled.sessions.map((reps, i) => sessionValue(reps, pooled.centers[i]!, 0)) };
 }
 
 /** The sessions with something added to each value. */
-function shifted(parts: readonly Strand[], shift: (by: MeasuredBy) => number, weights: readonly number[]) {
+function shifted(
+  parts: readonly Strand[],
+  shift: (by: MeasuredBy) => number,
+  weights: readonly number[],
+  read: ReadAs,
+) {
   const pooled = pool(
-    withValues(parts, (by, value) => value + shift(by)),
+    withValues(parts, (by, value) => read.value(value + shift(by))),
     weights,
   );
   const shifts = pool(withValues(parts, shift), weights).centers;
@@ -100,8 +114,9 @@ function shifted(parts: readonly Strand[], shift: (by: MeasuredBy) => number, we
  * Offsets are taken to be independent of each other and of the scatter of the sessions.
  *
  * @param parts the strands of the series, all of one metric, at least one
+ * @param read  what stands for each value, after it was shifted; without it the value itself
  */
-export function lineOf(parts: readonly Strand[], { setUps, bridges }: LineContext): Line {
+export function lineOf(parts: readonly Strand[], { setUps, bridges }: LineContext, read = AS_MEASURED): Line {
   const weights = parts.map(repsIn);
   const uses = usesOf(parts);
   const breaks = breaksOf(parts, uses, setUps);
@@ -120,18 +135,21 @@ export function lineOf(parts: readonly Strand[], { setUps, bridges }: LineContex
     breaks.every(({ kind }) => kind !== "game-bat") &&
     uses.every(({ line }) => line !== null && ways.has(line));
   if (!joined) {
-    return { ...measured(parts), ...told, joined, broken: breaks.length > 0, shifts: [] };
+    return { ...measured(parts, read), ...told, joined, broken: breaks.length > 0, shifts: [] };
   }
   const way = (by: MeasuredBy) => ways.get(by.line!) ?? [];
   const shift = (by: MeasuredBy) => way(by).reduce((sum, { bridge, sign }) => sum + sign * bridge.offset, 0);
   const crossed = ofMetric.filter((bridge) => uses.some((use) => way(use).some((one) => one.bridge === bridge)));
   const shifts = crossed.map((bridge) => ({
     shares: pool(
-      withValues(parts, (by) => way(by).find((one) => one.bridge === bridge)?.sign ?? 0),
+      withValues(parts, (by, value) => {
+        const sign = way(by).find((one) => one.bridge === bridge)?.sign ?? 0;
+        return sign * read.slope(value + shift(by));
+      }),
       weights,
     ).centers,
     se: bridge.se,
     df: bridge.df,
   }));
-  return { ...shifted(parts, shift, weights), ...told, joined, broken: false, shifts };
+  return { ...shifted(parts, shift, weights, read), ...told, joined, broken: false, shifts };
 }

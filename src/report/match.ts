@@ -29,8 +29,12 @@ function fits(condition: Condition, named: Condition, roles: ReadonlyMap<string,
 const rolesOf = (bats: readonly Implement[]) =>
   new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
 
-/** Two conditions on the same side, and with pitch speeds read at the same place, as far as both say. */
+/** Tests are not training. */
+const isTest = ({ purpose }: Condition): boolean => purpose === "test";
+
+/** Two conditions on the same side, of tests or of training, and with pitch speeds read at the same place, as far as both say. */
 const meet = (one: Condition, other: Condition): boolean =>
+  isTest(one) === isTest(other) &&
   (["side", "pitchSpeedAt"] as const).every((key) => !one[key] || !other[key] || one[key] === other[key]);
 
 /**
@@ -54,8 +58,8 @@ export function outcomesIn(
 
 /**
  * Finds the strands of a measure or goal. The strand with exactly the named values where there is one, else a pool of all
- * that lie in it; but the two sides of a switch hitter, pitch speeds read at different places, and slaps and full swings
- * never meet: each gives a match of its own.
+ * that lie in it; but the two sides of a switch hitter, pitch speeds read at different places, tests and training, and slaps and
+ * full swings never meet: each gives a match of its own.
  *
  * @returns no match when nothing was measured there
  */
@@ -74,7 +78,8 @@ export function match(
   const inside = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
   const apart = new Map<string, Strand[]>();
   for (const strand of inside) {
-    const key = JSON.stringify([strand.condition.side ?? null, strand.condition.pitchSpeedAt ?? null]);
+    const { side, pitchSpeedAt } = strand.condition;
+    const key = JSON.stringify([side ?? null, pitchSpeedAt ?? null, isTest(strand.condition)]);
     apart.set(key, [...(apart.get(key) ?? []), strand]);
   }
   const several = apart.size > 1;
@@ -84,6 +89,7 @@ export function match(
       const { side, pitchSpeedAt } = parts[0]!.condition;
       const condition = {
         ...named,
+        ...(several && isTest(parts[0]!.condition) ? { purpose: "test" } : {}),
         ...(several && side ? { side } : {}),
         ...(several && pitchSpeedAt ? { pitchSpeedAt } : {}),
       };

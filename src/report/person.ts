@@ -27,6 +27,28 @@ export function displayName(name: string, minor: boolean): string {
   return `${words[0]} ${[...last][0]}.`;
 }
 
+/** Years in which growth alone moves many measures, both included. */
+const GROWING: readonly [number, number] = [10, 16];
+
+/** Youngest and oldest that an athlete may be on a day. */
+function agesOn(born: NonNullable<Profile["born"]>, day: string): readonly [number, number] {
+  if (typeof born === "string") return [wholeYears(born, day), wholeYears(born, day)];
+  const turned = Number(day.slice(0, 4)) - born;
+  return [turned - 1, turned];
+}
+
+/**
+ * Was the athlete of these ages on any day from `since` to `asOf`? Null where the age is not known, or only a year of birth leaves it
+ * open.
+ */
+export function isGrowing(born: Profile["born"], asOf: string, since: string = asOf): boolean | null {
+  if (born === undefined) return null;
+  const [youngestBefore, oldestBefore] = agesOn(born, since);
+  const [youngest, oldest] = agesOn(born, asOf);
+  if (youngest >= GROWING[0] && oldestBefore <= GROWING[1]) return true;
+  return oldest < GROWING[0] || youngestBefore > GROWING[1] ? false : null;
+}
+
 function gameBats(bats: Profile["game_bat"], known: readonly Implement[]): Person["gameBats"] {
   if (bats === undefined) return [];
   const list = typeof bats === "string" ? [{ id: bats, from: null }] : bats;
@@ -38,8 +60,18 @@ function gameBats(bats: Profile["game_bat"], known: readonly Implement[]): Perso
 
 const byDate = (a: { date: string }, b: { date: string }) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0);
 
-/** Who the report is about, in canonical units. */
-export function personOf(id: string, profile: Profile, known: readonly Implement[], asOf: string): Person {
+/**
+ * Who the report is about, in canonical units.
+ *
+ * @param since first day of the season, for what is told of the whole of it
+ */
+export function personOf(
+  id: string,
+  profile: Profile,
+  known: readonly Implement[],
+  asOf: string,
+  since: string = asOf,
+): Person {
   const minor = isMinor(profile.born, asOf);
   return {
     id,
@@ -53,6 +85,7 @@ export function personOf(id: string, profile: Profile, known: readonly Implement
     positions: profile.positions ?? [],
     age: typeof profile.born === "string" ? wholeYears(profile.born, asOf) : null,
     minor,
+    growing: isGrowing(profile.born, asOf, since),
     heights: (profile.heights ?? [])
       .map((one) => ({ date: one.date, in: "in" in one ? one.in : one.cm / CM_PER_INCH }))
       .sort(byDate),

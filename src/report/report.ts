@@ -1,13 +1,15 @@
 import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
+import { contextFor } from "./athlete-context.ts";
 import { bridgesIn } from "./bridges.ts";
+import { allMeasuresCounted } from "./change/all-measures.ts";
 import { conditionsOf } from "./condition.ts";
-import { deviceLines } from "./device-lines.ts";
 import { flagsOf } from "./flags.ts";
 import { goalsOf } from "./goals.ts";
-import { outcomesByCondition, strandsOf } from "./group.ts";
+import { strandsOf } from "./group.ts";
 import type { ReportInput } from "./input.ts";
 import { judge } from "./judge.ts";
 import { measuredBy } from "./measured-by.ts";
+import { MEASURED_RATES } from "./measured-rates.ts";
 import { measuresOf } from "./measures.ts";
 import { measuringOf } from "./measuring.ts";
 import { personOf } from "./person.ts";
@@ -17,6 +19,7 @@ import { allSeries } from "./series.ts";
 import { suggestionsOf } from "./suggestions.ts";
 import { assessmentOf, closingsOf, notesOf, programOf } from "./voices.ts";
 import { unmeasuredByDay, workOf } from "./work.ts";
+import { withZones } from "./zones.ts";
 
 export interface Reported {
   readonly report: AthleteReport;
@@ -50,22 +53,26 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   const strands = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
   const measures = measuresOf(facility, profile, metrics, reps);
   const flags = new Map(strands.map((strand) => [strand, flagsOf(strand, reps, fileNames)]));
-  const context = {
-    season: facility.season,
-    implements: bats,
-    outcomes: outcomesByCondition(reps, conditions, judged),
-    setUps: { lines: deviceLines(devices), gameBats: profile.game_bat },
-    bridges: season.bridges ?? bridgesIn([{ reps, strands }]),
-    flagged: new Map([...flags].map(([strand, list]) => [strand, list.length])),
-  };
-  const person = personOf(athlete.id, profile, bats, asOf);
+  const bridges = season.bridges ?? bridgesIn([{ reps, strands }]);
+  const context = contextFor({ season, athlete }, { conditions, judged, flags, bridges });
+  const goals = profile.goals ?? [];
+  const person = personOf(athlete.id, profile, bats, asOf, facility.season.start);
   const consents = profile.consent ?? [];
   const publication = Object.fromEntries(
     READERS.map((reader) => [reader, publicationFor(consents, person.minor, reader, asOf)]),
   ) as Record<Reader, AthleteReport["publication"]["family"]>;
   const kept = reps.n + Object.values(setAside).reduce((sum, n) => sum + n, 0);
 
-  const series = allSeries(strands, measures, context);
+  const wanted = season.zones.filter(({ id }) => goals.some((goal) => "zone" in goal && goal.zone === id));
+  const zoned = withZones(wanted, reps, profile.bats);
+  const zoneStrands = strandsOf(
+    zoned.reps,
+    zoned.metrics,
+    conditions,
+    judged,
+    measuredBy(zoned.reps, zoned.metrics, devices),
+  );
+  const series = allMeasuresCounted(allSeries(strands, measures, context));
 
   const report: AthleteReport = {
     schema: 1,
@@ -91,7 +98,13 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     measures: measures.length,
     measuresWithSwings: measuresWithSwings(series),
     series,
-    goals: goalsOf(profile.goals ?? [], strands, new Map(metrics.map((metric) => [metric.id, metric])), context),
+    goals: goalsOf(goals, [...strands, ...zoneStrands], {
+      ...context,
+      metrics: new Map([...metrics, ...zoned.metrics].map((metric) => [metric.id, metric])),
+      zones: season.zones,
+      asOf,
+    }),
+    method: MEASURED_RATES,
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),

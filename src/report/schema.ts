@@ -1,24 +1,15 @@
 import { z } from "zod";
-import {
-  CHANGE_METHODS,
-  GOAL_STATUSES,
-  NOT_COUNTED_REASONS,
-  READERS,
-  SET_ASIDE_REASONS,
-  VERDICTS,
-} from "../schema/reasons.ts";
+import { GOAL_STATUSES, NOT_COUNTED_REASONS, READERS, SET_ASIDE_REASONS } from "../schema/reasons.ts";
+import { Condition, Count, Day, Interval, Num, NumOrNull, Text, TextOrNull } from "./schema-parts.ts";
+import { Series } from "./series-schema.ts";
+
+export { Condition } from "./schema-parts.ts";
+export { Change, Series, SessionValue } from "./series-schema.ts";
 
 /**
  * One athlete's report: every figure that any page shows, in canonical units. A number that does not exist is `null`, never
  * absent. No transforms here: what is parsed is what is written, so a NaN stops the build.
  */
-const Day = z.iso.date();
-const Num = z.number();
-const NumOrNull = z.number().nullable();
-const Text = z.string();
-const TextOrNull = z.string().nullable();
-const Interval = z.tuple([Num, Num]);
-const Count = z.int().nonnegative();
 const LocalText = z.union([Text, z.record(Text, Text)]);
 
 const Reasoned = <K extends readonly [string, ...string[]]>(keys: K) => z.partialRecord(z.enum(keys), Count);
@@ -30,135 +21,24 @@ export const Ledger = z.strictObject({
   setAside: Reasoned(SET_ASIDE_REASONS),
 });
 
-export const Condition = z.strictObject({
-  environment: Text.optional(),
-  implement: Text.optional(),
-  ball: Text.optional(),
-  side: Text.optional(),
-  purpose: Text.optional(),
-  place: Text.optional(),
-  /** mph, lower end included, upper end not. */
-  pitchSpeed: Interval.optional(),
-  /** Where the pitch speed was read; series read at different places never meet. */
-  pitchSpeedAt: Text.optional(),
-  /** Only on series that are not of full swings: slaps stand alone. */
-  swing: Text.optional(),
-});
-export type Condition = z.infer<typeof Condition>;
-
-const Block = z.strictObject({ from: Day, to: Day, sessions: Count, n: Count, mean: Num });
-
-/** Values of one training day (or of one named session of it). */
-export const SessionValue = z.strictObject({
-  date: Day,
-  session: TextOrNull,
-  n: Count,
-  mean: Num,
-  /** Sample SD of the day's reps; null for one rep. */
-  sd: NumOrNull,
-  median: Num,
-  p90: Num,
-  max: Num,
-  /**
-   * What was added to the day's values so that they read as the last device would have read them; 0 unless the series is joined.
-   * `mean` less `shift` is the mean as measured.
-   */
-  shift: Num,
-});
-export type SessionValue = z.infer<typeof SessionValue>;
-
-export const Change = z.strictObject({
-  /** Over the whole span, in the metric's unit. */
-  estimate: Num,
-  ci95: Interval,
-  ci90: Interval,
-  df: Num,
-  method: z.enum(CHANGE_METHODS),
-  smallestWorthwhile: NumOrNull,
-  verdict: z.enum(VERDICTS).nullable(),
-});
-
-const Trend = z.strictObject({
-  sessionLine: z
-    .strictObject({
-      perWeek: Num,
-      se: Num,
-      df: Num,
-      ci95: Interval,
-      lag1: NumOrNull,
-      inflation: NumOrNull,
-      start: Num,
-      end: Num,
-    })
-    .nullable(),
-  mixed: z.strictObject({ perWeek: Num, se: Num, df: Num, ci95: Interval, sessionSd: Num, repSd: Num }).nullable(),
-  theilSen: z.strictObject({ perWeek: Num, ci95: z.tuple([NumOrNull, NumOrNull]) }).nullable(),
-  ols: z.strictObject({ perWeek: Num, ci95: Interval }).nullable(),
-  mannKendall: z.strictObject({ s: Num, varS: Num, z: Num, p: Num }).nullable(),
-});
-
-/** `firmware` and `set-up`: the same device, otherwise. `device`: one that measures a metric of the trainer's own. */
-const BREAK_KINDS = ["bat-sensor", "ball-screen", "device", "firmware", "set-up", "game-bat"] as const;
-
-/** What the new device reads above the old one, from a day on which both measured. */
-const Bridge = z.strictObject({
-  offset: Num,
-  ci95: Interval,
-  /** Swings that both recorded (`paired`), or swings of both together (`two-samples`). */
-  n: Count,
-  method: z.enum(["paired", "two-samples"]),
-  date: Day,
-});
-
-export const Series = z.strictObject({
-  metric: Text,
-  unit: Text,
-  better: z.enum(["higher", "lower", "window"]),
-  decimals: Count,
-  /** Place in the facility's list of measures from 0, or null when it is none of them. */
-  measure: Count.nullable(),
-  pooled: z.boolean(),
-  /** Conditions that stand in it; above 1 only where `pooled`. */
-  parts: Count,
-  condition: Condition,
-  of: z.strictObject({ swings: Count, hit: Count, foul: Count, miss: Count, notKnown: Count }).nullable(),
-  sessions: z.array(SessionValue),
-  /** How many sessions; as a figure of its own, so that a page can point at it. */
-  sessionCount: Count,
-  /** First and last block of sessions: the configured windows, else the outer thirds; null with fewer than three sessions in either. */
-  first: Block.nullable(),
-  last: Block.nullable(),
-  /** Swings in all sessions. */
-  n: Count,
-  /** Days between the first and last session. */
-  spanDays: Count,
-  /** Values that lie far from the athlete's own in their condition (`flags`); they count like any other. */
-  flagged: Count,
-  /**
-   * Days from which the set-up was another one. A series with a break has no blocks, change or trend, unless it is joined: its
-   * swings are not one line.
-   */
-  breaks: z.array(z.strictObject({ date: Day, kind: z.enum(BREAK_KINDS), to: Text, bridge: Bridge.nullable() })),
-  /** The sessions between breaks, as measured; the whole series where there is none. */
-  stretches: z.array(Block),
-  /**
-   * There are breaks, and bridges over all of them: sessions, blocks, change and trend are in terms of the last device, and the
-   * uncertainty of the offsets stands in the change's interval.
-   */
-  joined: z.boolean(),
-  change: Change.nullable(),
-  trend: Trend,
-  peers: z.null(),
-});
-export type Series = z.infer<typeof Series>;
-
 export const GoalReport = z.strictObject({
   metric: Text,
   unit: Text,
   decimals: Count,
   better: z.enum(["higher", "lower", "window"]),
   condition: Condition,
-  kind: z.enum(["target", "window", "at-least"]),
+  kind: z.enum(["target", "window", "at-least", "zone"]),
+  /** The target zone of metrics.md; `metric` is then `zone`, and values are shares of the balls whose flight was read. */
+  zone: z
+    .strictObject({
+      id: Text,
+      label: LocalText,
+      exitVelocity: Interval.nullable(),
+      launchAngle: Interval.nullable(),
+      /** Relative to the hitter's side, pull negative. */
+      spray: Interval.nullable(),
+    })
+    .nullable(),
   target: NumOrNull,
   window: Interval.nullable(),
   atLeast: NumOrNull,
@@ -172,9 +52,15 @@ export const GoalReport = z.strictObject({
   current: NumOrNull,
   /** Part of the way from baseline to goal; may be below 0 or above 1. Null too when the baseline was at the goal already. */
   progress: NumOrNull,
-  ci95: z.null(),
+  /** 95 % interval of `progress`, the way to go taken as fixed. */
+  ci95: Interval.nullable(),
+  /** 95 % interval of `current`. */
+  currentCi95: Interval.nullable(),
   status: z.enum(GOAL_STATUSES).nullable(),
-  probabilityByDate: z.null(),
+  /** Chance that a session on the day `by` reaches the goal if the trend held; null where that is too far to say. */
+  probabilityByDate: NumOrNull,
+  /** The goal was set anew on this day; the later version stands in this list too. Null for goals that stand. */
+  replacedOn: Day.nullable(),
   /** Sessions and swings behind `baseline` and `current`. */
   baselineN: z.strictObject({ sessions: Count, n: Count }),
   currentN: z.strictObject({ sessions: Count, n: Count }),
@@ -305,6 +191,8 @@ export const AthleteReport = z.strictObject({
     /** Whole years at `asOf`; null when the birth date is not on file, or only its year and that leaves two answers. */
     age: Count.nullable(),
     minor: z.boolean(),
+    /** Between ten and sixteen years old during the season, when growth alone moves many measures; null without an age. */
+    growing: z.boolean().nullable(),
     heights: z.array(z.strictObject({ date: Day, in: Num })),
     masses: z.array(z.strictObject({ date: Day, lb: Num })),
     gameBats: z.array(Bat),
@@ -319,6 +207,13 @@ export const AthleteReport = z.strictObject({
   measuresWithSwings: Count,
   series: z.array(Series),
   goals: z.array(GoalReport),
+  /** How often the rules behind the verdicts say "changed" of athletes who did not change, as measured by simulation. */
+  method: z.strictObject({
+    /** Share of simulated seasons without a change that were given a change, worst case of each kind. */
+    falseAlarm: z.strictObject({ independent: Num, alike: Num, tests: Num }),
+    /** Simulated seasons in each case. */
+    seasons: Count,
+  }),
   work: z.strictObject({
     weeks: z.array(Week),
     days: Count,

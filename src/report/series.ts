@@ -1,17 +1,25 @@
 import type { Facility } from "../schema/facility.ts";
 import type { Implement } from "../schema/tables.ts";
-import { block, blockIndices } from "./blocks.ts";
+import { block, blockIndices, earlyLateOf } from "./blocks.ts";
 import { DAY_MS, dayOf } from "./calendar.ts";
+import type { Judging } from "./change/judging.ts";
+import { progressOf } from "./change/progress.ts";
 import { conditionKey } from "./condition.ts";
 import type { ConditionOutcomes, Strand } from "./group.ts";
 import { type LineContext, lineOf } from "./line.ts";
 import { type Match, match, outcomesIn } from "./match.ts";
 import type { MeasureOf } from "./measures.ts";
 import type { Series } from "./schema.ts";
-import { trendOf } from "./trend.ts";
 
 /** What every series of one athlete needs besides its reps. */
 export interface SeriesContext extends LineContext {
+  /** What a series that is a measure is judged with. */
+  readonly judging: (found: Match) => Judging;
+  /** Where the athlete stands among others at both ends. */
+  readonly standing: (
+    found: Match,
+    ends: Pick<Series, "first" | "last">,
+  ) => Pick<Series, "peers" | "peerLines" | "peersTooFew">;
   readonly season: Facility["season"];
   readonly implements: readonly Implement[];
   /** What became of the counted swings of every condition. */
@@ -20,12 +28,17 @@ export interface SeriesContext extends LineContext {
   readonly flagged: ReadonlyMap<Strand, number>;
 }
 
+const NO_STANDING = { peers: null, peerLines: [], peersTooFew: null } as const satisfies Partial<Series>;
+
 /** One series of the report from one strand or a pool of several. */
 export function seriesFrom(found: Match, measure: number | null, context: SeriesContext): Series {
   const { metric } = found.parts[0]!;
-  const { sessions, breaks, stretches, joined, broken, shifts } = lineOf(found.parts, context);
+  const line = lineOf(found.parts, context);
+  const { sessions, breaks, stretches, joined, broken } = line;
   const blocks = broken ? null : blockIndices(sessions, context.season);
-  const { change, trend } = trendOf(broken ? [] : sessions, metric.smallestWorthwhile ?? null, shifts);
+  const judging = measure === null ? null : context.judging(found);
+  const first = blocks && block(sessions, blocks.first);
+  const last = blocks && block(sessions, blocks.last);
   return {
     metric: metric.id,
     unit: metric.unit,
@@ -38,17 +51,18 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     of: metric.side === "ball" ? outcomesIn(found, context.outcomes, context.implements) : null,
     sessions: [...sessions],
     sessionCount: sessions.length,
-    first: blocks && block(sessions, blocks.first),
-    last: blocks && block(sessions, blocks.last),
+    first,
+    last,
     n: sessions.reduce((sum, session) => sum + session.n, 0),
     spanDays: (dayOf(sessions.at(-1)!.date) - dayOf(sessions[0]!.date)) / DAY_MS,
     flagged: found.parts.reduce((sum, part) => sum + (context.flagged.get(part) ?? 0), 0),
     breaks,
     stretches,
     joined,
-    change,
-    trend,
-    peers: null,
+    earlyLate: blocks && !joined ? earlyLateOf(sessions, blocks) : null,
+    window: judging?.window ? [...judging.window] : null,
+    ...progressOf(found, line, judging),
+    ...(measure === null ? NO_STANDING : context.standing(found, { first, last })),
   };
 }
 

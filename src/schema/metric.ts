@@ -34,23 +34,41 @@ const Pair = z
   .tuple([z.number(), z.number()])
   .refine(([lo, hi]) => lo < hi, "the first number must be below the second");
 
-/** `content/metrics.md`: the trainer's own metrics and target zones. */
+const OwnMetric = z.strictObject({
+  id: z.string().regex(/^[a-z][a-z0-9_]*$/, "an id here is lower-case letters, digits and underscores"),
+  label: LocalText,
+  unit: z.string().min(1),
+  better: z.enum(["higher", "lower", "window"]),
+  window: Pair.optional(),
+  plausible: Pair,
+  decimals: z.int().min(0).max(4),
+  typical_error: z.number().positive().optional(),
+  smallest_worthwhile: z.number().positive().optional(),
+});
+
+const BUILT_IN_IDS: ReadonlySet<unknown> = new Set(BUILT_IN_METRICS.map(({ id }) => id));
+const namesBuiltIn = (entry: unknown) =>
+  typeof entry === "object" && entry !== null && "id" in entry && BUILT_IN_IDS.has(entry.id);
+
+/** What a trainer may say of a metric that every season knows: nothing that would make it another one. */
+const MetricSetting = z
+  .unknown()
+  .superRefine((entry, context) => {
+    // As wrong as can be, so that an unfinished metric of the trainer's own is not taken for a setting.
+    if (!namesBuiltIn(entry)) context.addIssue({ code: "invalid_type", expected: "object", input: entry });
+  })
+  .pipe(
+    z.strictObject({
+      id: z.string(),
+      window: Pair.optional(),
+      typical_error: z.number().positive().optional(),
+      smallest_worthwhile: z.number().positive().optional(),
+    }),
+  );
+
+/** `content/metrics.md`: the trainer's own metrics, settings of those that every season knows, and target zones. */
 export const MetricsFile = z.strictObject({
-  metrics: z
-    .array(
-      z.strictObject({
-        id: z.string().regex(/^[a-z][a-z0-9_]*$/, "an id here is lower-case letters, digits and underscores"),
-        label: LocalText,
-        unit: z.string().min(1),
-        better: z.enum(["higher", "lower", "window"]),
-        window: Pair.optional(),
-        plausible: Pair,
-        decimals: z.int().min(0).max(4),
-        typical_error: z.number().positive().optional(),
-        smallest_worthwhile: z.number().positive().optional(),
-      }),
-    )
-    .optional(),
+  metrics: z.array(z.union([OwnMetric, MetricSetting])).optional(),
   zones: z
     .array(
       z.strictObject({

@@ -37,20 +37,38 @@ export const Gate = z.union([
 export type Gate = z.infer<typeof Gate>;
 
 const GoalBase = {
-  metric: z.string().min(1),
   condition: ConditionWritten.optional(),
   by: IsoDate,
   set: IsoDate.optional(),
   why: z.string().min(1).optional(),
 };
 
-/** Reach a value; be inside a window in a share of swings; be at or over a value in a share of swings. */
+const MetricGoal = { ...GoalBase, metric: z.string().min(1) };
+
+/**
+ * Reach a value; be inside a window in a share of swings; be at or over a value in a share of swings; hit a share of balls into a zone of
+ * metrics.md.
+ */
 export const Goal = z.union([
-  z.strictObject({ ...GoalBase, target: z.number() }),
-  z.strictObject({ ...GoalBase, window: Window, share: Share }),
-  z.strictObject({ ...GoalBase, at_least: z.number(), share: Share }),
+  z.strictObject({ ...MetricGoal, target: z.number() }),
+  z.strictObject({ ...MetricGoal, window: Window, share: Share }),
+  z.strictObject({ ...MetricGoal, at_least: z.number(), share: Share }),
+  z.strictObject({ ...GoalBase, zone: Id, share: Share }),
 ]);
 export type Goal = z.infer<typeof Goal>;
+
+const KINDS = ["target", "window", "at_least", "zone"] as const;
+
+/**
+ * What makes two goals versions of one: the same metric or zone in the same condition, wanted in the same way. The later `set` is the
+ * one that stands.
+ */
+export function goalKey(goal: Goal): string {
+  const of = "zone" in goal ? goal.zone : goal.metric;
+  const kind = KINDS.find((key) => key in goal) ?? null;
+  const condition = Object.entries(goal.condition ?? {}).filter(([, value]) => value !== undefined);
+  return JSON.stringify([of, kind, condition.sort(([a], [b]) => (a < b ? -1 : 1))]);
+}
 
 /** Somebody's agreement that a reader may be given the report. */
 export const Consent = z.strictObject({

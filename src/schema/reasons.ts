@@ -30,7 +30,7 @@ export const NOT_COUNTED_REASONS = [
 ] as const;
 export type NotCountedReason = (typeof NOT_COUNTED_REASONS)[number];
 
-/** Words for a change. Given to the configured measures only, by the statistics of progress. */
+/** Words for a change. Given to the configured measures only; every other series is `not-a-measure`. */
 export const VERDICTS = [
   "clear-improvement",
   "improvement",
@@ -42,6 +42,66 @@ export const VERDICTS = [
   "clear-decline",
   "too-few",
   "not-a-measure",
+] as const;
+
+/** Why a verdict is what it is, or is not there; a series may have several. */
+export const VERDICT_NOTES = [
+  /** Five to nine sessions: the verdict stands on few of them. */
+  "few-sessions",
+  /** Fewer than three weeks between the first and the last session: nothing is claimed of a season. */
+  "short-span",
+  /** The rank-based second look does not bear the line out: the verdict is one step more careful. */
+  "second-look-differs",
+  /** No second look was possible: "clear" is not said. */
+  "no-second-look",
+  /** What change would matter is not known for this measure. */
+  "no-worth",
+  /** The smallest change that matters is below the noise of one session. */
+  "worth-below-noise",
+  /** A window measure without a window: nothing is better or worse. */
+  "no-window",
+  /** The mix of set-ups inside a pool moved by more than a fifth. */
+  "mix-moved",
+  /** The set-up changed, and no bridge joins the values before and after. */
+  "broken",
+  /** Too few other athletes took the test to know its noise. */
+  "noise-unknown",
+] as const;
+
+/** The sentences that a page may say of a measure; the site's catalogue has one for each. */
+export const SENTENCES = [
+  "clear-improvement",
+  "improvement",
+  "improvement-unweighed",
+  "small-improvement",
+  "same",
+  "cannot-tell",
+  "cannot-tell-long",
+  "cannot-tell-unweighed",
+  "cannot-tell-looks-differ",
+  "small-decline",
+  "decline",
+  "decline-unweighed",
+  "clear-decline",
+  "window-clear-improvement",
+  "window-improvement",
+  "window-improvement-unweighed",
+  "window-small-improvement",
+  "window-same",
+  "window-cannot-tell",
+  "window-small-decline",
+  "window-decline",
+  "window-decline-unweighed",
+  "window-clear-decline",
+  "no-window",
+  "too-few",
+  "one-session",
+  "two-within-noise",
+  "two-beyond-noise",
+  "two-noise-unknown",
+  "tests-noise-unknown",
+  "mix-moved",
+  "broken",
 ] as const;
 
 /** How a change was computed. */

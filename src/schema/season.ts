@@ -70,6 +70,34 @@ export interface LineOf {
   readonly line: number;
 }
 
+/** Whom a row of `data/reference` is about, and how they were measured. A blank cell is null. */
+interface ReferenceAbout {
+  readonly metric: string;
+  readonly pointOnBat: string | null;
+  readonly environment: string | null;
+  readonly implement: string | null;
+  readonly sport: string;
+  readonly sex: string;
+  readonly level: string | null;
+  /** Years, both ends included; null for an open end. A row names a level, an end, or both. */
+  readonly ages: readonly [number | null, number | null];
+  /** Athletes behind it; one for a value. */
+  readonly n: number | null;
+  /** The file's name stands for the source of values that name none. */
+  readonly source: string;
+  readonly year: number | null;
+  readonly at: LineOf;
+}
+
+/** A row of `data/reference`. Everything but L, S and n in the metric's canonical unit; m, s and sd above 0. */
+export type Reference = ReferenceAbout &
+  (
+    | { readonly kind: "value"; readonly value: number }
+    | { readonly kind: "lms"; readonly l: number; readonly m: number; readonly s: number }
+    | { readonly kind: "mean-sd"; readonly mean: number; readonly sd: number }
+    | { readonly kind: "line"; readonly value: number }
+  );
+
 /** A correction of `data/corrections.csv` that found its rows, and what it did. */
 export interface AppliedCorrection {
   readonly at: LineOf;
@@ -151,6 +179,8 @@ export interface Season {
   readonly feeds: readonly Feed[];
   readonly devices: readonly Device[];
   readonly blocks: readonly Block[];
+  /** Values of other athletes and published tables, in order of file and line. */
+  readonly reference: readonly Reference[];
   /** In order of id. An athlete whose own files cannot be used is not here but in `leftOut`. */
   readonly athletes: readonly AthleteSeason[];
   readonly leftOut: readonly string[];

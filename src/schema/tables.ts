@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { EFFORTS, PITCH_SPEED_PLACES, PURPOSES, SIDES } from "./columns.ts";
+import { Profile } from "./profile.ts";
 import { ClockTime, Id, IsoDate } from "./text.ts";
 
 /**
@@ -14,6 +15,9 @@ const asNumber = z
   .regex(/^[-+]?\d+(\.\d+)?$/, "not a number (write it with a point, as 61.5)")
   .transform(Number);
 const number = cell(asNumber);
+const above0 = cell(asNumber.pipe(z.number().positive()));
+const count = cell(asNumber.pipe(z.int().min(1)));
+const age = cell(asNumber.pipe(z.number().min(0).max(120)));
 const text = cell(z.string());
 const id = cell(Id);
 const date = cell(IsoDate);
@@ -137,27 +141,28 @@ export const TestRow = z.strictObject({
   device: text,
   comment: text,
 });
+/** One row of a reference sample: an athlete's value, or what a published table says of a kind of athlete. */
 export const ReferenceRow = z.strictObject({
   metric: required(z.string()),
   unit: required(z.string()),
   point_on_bat: text,
   environment: text,
   implement: text,
-  sport: text,
-  sex: text,
+  sport: cell(Profile.shape.sport),
+  sex: cell(Profile.shape.sex),
   level: text,
-  age_lo: number,
-  age_hi: number,
+  age_lo: age,
+  age_hi: age,
   kind: required(z.enum(["value", "lms", "mean-sd", "line"])),
   value: number,
   l: number,
-  m: number,
-  s: number,
+  m: above0,
+  s: above0,
   mean: number,
-  sd: number,
-  n: number,
+  sd: above0,
+  n: count,
   source: text,
-  year: number,
+  year: cell(asNumber.pipe(z.int().min(1900).max(2100))),
 });
 
 export type Implement = z.infer<typeof ImplementRow>;
@@ -166,3 +171,4 @@ export type Feed = z.infer<typeof FeedRow>;
 export type Device = z.infer<typeof DeviceRow>;
 export type Block = z.infer<typeof BlockRow>;
 export type CorrectionWritten = z.infer<typeof CorrectionRow>;
+export type ReferenceWritten = z.infer<typeof ReferenceRow>;

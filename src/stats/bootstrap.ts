@@ -1,114 +1,95 @@
-import { uniformInt } from "pure-rand/distribution/uniformInt";
-import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
-import { normalCdf, normalQuantile } from "./distributions.ts";
+import { type BcaInterval, bcaInterval, percentileInterval, sharesAbout } from "./bootstrap-limits.ts";
+import { drawnResamples, everyResample, type Resamples } from "./bootstrap-resamples.ts";
+import { figureOf, rowsWithout, type Statistic } from "./bootstrap-statistic.ts";
 import { checkLevel, type Interval } from "./interval.ts";
+import { acceleration } from "./jackknife.ts";
 import { sumOf } from "./sum.ts";
 
-/** A figure computed from rows by their indices, the same one several times if it was drawn so; null where it does not exist. */
-export type Statistic = (rows: Int32Array) => number | null;
-
-/** What resampling says of a figure. In its unit. */
+/** What resampling says of a figure. All in the figure's unit but the shares, the acceleration and the levels. */
 export interface Bootstrap {
+  /** The figure of the rows as they are. */
   readonly estimate: number;
-  /** Of the resamples. */
-  readonly se: number;
-  readonly percentile: Interval;
-  /** Bias-corrected and accelerated, ties with the estimate counted half; null where all resamples lie on one side or nothing varies. */
-  readonly bca: Interval | null;
-  /** The same with ties not counted, as R's boot package has it. */
-  readonly bcaStrict: Interval | null;
-  readonly acceleration: number;
-  /** Resamples in which the figure exists. */
-  readonly resamples: number;
-}
-
-export interface BootstrapOptions {
-  /** A whole number: the same seed gives the same answer to the bit. */
-  readonly seed: number;
-  /** 1 or more; 10,000 or more for limits to print. */
-  readonly resamples: number;
-  /** Above 0 and below 1. */
+  /** SD of the resamples; null where only one of those that were drawn has the figure. */
+  readonly se: number | null;
+  /** Mean of the resamples minus the estimate. */
+  readonly meanShift: number;
+  /** Shares of the resamples below the estimate and tied with it, rounding aside. */
+  readonly shareBelow: number;
+  readonly shareEqual: number;
+  /** Share of all resamples in which the figure does not exist; they are left out of all else. */
+  readonly shareWithout: number;
   readonly level: number;
+  readonly percentile: Interval;
+  /** Null with fewer than 2 rows, or where leaving one out changes nothing. */
+  readonly acceleration: number | null;
+  /** The interval to show, half of the ties with the estimate counted as below it; null where it does not exist. */
+  readonly bca: BcaInterval | null;
+  /** The same with no tie counted, as R's boot package has it. */
+  readonly bcaStrict: BcaInterval | null;
 }
 
-/** Relative size below which a resample ties with the estimate: sums in another order differ by so little. */
-const TIE = 1e-9;
-
-/** Resampled figures in rising order; draws for which there is none are left out. */
-function resampled(n: number, statistic: Statistic, { seed, resamples }: BootstrapOptions): Float64Array {
-  const random = xoroshiro128plus(seed);
-  const rows = new Int32Array(n);
-  const figures: number[] = [];
-  for (let draw = 0; draw < resamples; draw += 1) {
-    for (let i = 0; i < n; i += 1) rows[i] = uniformInt(random, 0, n - 1);
-    const figure = statistic(rows);
-    if (figure !== null) figures.push(figure);
-  }
-  return Float64Array.from(figures).sort();
-}
-
-/** Smallest figure whose share reaches a level. */
-const atLevel = (sorted: Float64Array, level: number): number =>
-  sorted[Math.min(sorted.length, Math.max(1, Math.ceil(sorted.length * level - 1e-9))) - 1]!;
-
-/** sum d^3 / (6 (sum d^2)^1.5) over the figures without one row each; 0 where they are alike. */
-function accelerationOf(n: number, statistic: Statistic): number {
-  const without = Array.from({ length: n }, (_, left) =>
-    statistic(Int32Array.from({ length: n - 1 }, (__, i) => (i < left ? i : i + 1))),
-  ).filter((one) => one !== null);
-  const centre = sumOf(without.length, (i) => without[i]!) / Math.max(1, without.length);
-  const squares = sumOf(without.length, (i) => (centre - without[i]!) ** 2);
-  const cubes = sumOf(without.length, (i) => (centre - without[i]!) ** 3);
-  return squares === 0 ? 0 : cubes / (6 * squares ** 1.5);
-}
-
-function bcaInterval(sorted: Float64Array, below: number, acceleration: number, level: number): Interval | null {
-  if (below <= 0 || below >= 1) return null;
-  const bias = normalQuantile(below);
-  const limit = (chance: number): number | null => {
-    const shifted = bias + normalQuantile(chance);
-    const spread = 1 - acceleration * shifted;
-    return spread <= 0 ? null : atLevel(sorted, normalCdf(bias + shifted / spread));
-  };
-  const [low, high] = [limit((1 - level) / 2), limit((1 + level) / 2)];
-  return low === null || high === null ? null : [low, high];
+/** A seeded run. */
+export interface Draws {
+  /** A whole number, 0 to 2^32 - 1: the same seed gives the same answer to the bit. */
+  readonly seed: number;
+  /** 1 or more; limits to print want 10,000 or more. */
+  readonly resamples: number;
 }
 
 /**
- * Seeded bootstrap of a figure: percentile and BCa intervals.
+ * Seeded bootstrap of a figure, with percentile and BCa intervals. With few rows (6, say) both are too short, whatever the method, and
+ * of a single row they are that row.
  *
- * With few rows both are too short, whatever the method (tests/reference/stats/bootstrap.json).
- *
- * @param n         rows, 1 or more
- * @param statistic computed from the indices 0 .. n - 1 that were drawn
+ * @param n         rows, 0 or more
+ * @param statistic the figure for given rows; asked once for each resample and once for each row that is left out
+ * @param draws     seed and number of resamples
+ * @param level     coverage, above 0 and below 1
  * @returns null where the figure does not exist for the rows as they are, or for no resample
- * @throws {RangeError} n, seed or resamples that are no such whole numbers; a level outside 0 to 1
- * @see Efron (1987), J Am Stat Assoc 82:171-185
+ * @throws {RangeError} n, seed or resamples that are no such whole numbers; a level outside 0..1; a figure that is no finite number
+ * @see Efron (1987), J Am Stat Assoc 82:171-185; checked in tests/reference/stats/bootstrap.json
+ * @example bootstrap(3, (rows) => mean(Array.from(rows, (i) => [60, 62, 67][i]!)), { seed: 1, resamples: 10_000 }, 0.95)
  */
-export function bootstrap(n: number, statistic: Statistic, options: BootstrapOptions): Bootstrap | null {
-  const { seed, resamples, level } = options;
+export function bootstrap(n: number, statistic: Statistic, draws: Draws, level = 0.95): Bootstrap | null {
+  return summary(n, statistic, level, () => drawnResamples(n, statistic, draws.seed, draws.resamples));
+}
+
+/**
+ * The same from every resample there is, each with its chance: exact, for up to 10 rows.
+ *
+ * @param n rows, 0 to 10
+ * @returns as `bootstrap`
+ * @throws {RangeError} more than 10 rows; else as `bootstrap`
+ */
+export function completeBootstrap(n: number, statistic: Statistic, level = 0.95): Bootstrap | null {
+  return summary(n, statistic, level, () => everyResample(n, statistic));
+}
+
+function summary(n: number, statistic: Statistic, level: number, resample: () => Resamples): Bootstrap | null {
   checkLevel(level);
-  if (!(Number.isInteger(n) && n >= 1)) throw new RangeError(`a bootstrap needs rows, got ${n}`);
-  if (!Number.isInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
-  if (!(Number.isInteger(resamples) && resamples >= 1))
-    throw new RangeError(`resamples are 1, 2 ..., got ${resamples}`);
-  const estimate = statistic(Int32Array.from({ length: n }, (_, i) => i));
+  if (!(Number.isSafeInteger(n) && n >= 0)) throw new RangeError(`a bootstrap needs a number of rows, got ${n}`);
+  const rows = rowsWithout(n);
+  // Without rows nothing can be drawn, whatever the statistic would say of none.
+  const estimate = n === 0 ? null : figureOf(statistic, rows);
   if (estimate === null) return null;
-  const sorted = resampled(n, statistic, options);
-  const count = sorted.length;
-  if (count === 0) return null;
-  const near = TIE * Math.max(Math.abs(estimate), Math.abs(sorted[0]!), Math.abs(sorted[count - 1]!));
-  const equal = sorted.filter((one) => Math.abs(one - estimate) <= near).length / count;
-  const below = sorted.filter((one) => one < estimate - near).length / count;
-  const centre = sumOf(count, (i) => sorted[i]!) / count;
-  const acceleration = accelerationOf(n, statistic);
+  const resamples = resample();
+  const { figures, weights, total, freedom, without } = resamples;
+  if (figures.length === 0) return null;
+  const origin = figures[0]!;
+  const rise = sumOf(figures.length, (i) => weights[i]! * (figures[i]! - origin)) / total;
+  const squares = sumOf(figures.length, (i) => weights[i]! * (figures[i]! - origin - rise) ** 2);
+  const shares = sharesAbout(resamples, estimate);
+  const accelerated = acceleration(n, statistic);
   return {
     estimate,
-    se: count < 2 ? 0 : Math.sqrt(sumOf(count, (i) => (sorted[i]! - centre) ** 2) / (count - 1)),
-    percentile: [atLevel(sorted, (1 - level) / 2), atLevel(sorted, (1 + level) / 2)],
-    bca: bcaInterval(sorted, below + equal / 2, acceleration, level),
-    bcaStrict: bcaInterval(sorted, below, acceleration, level),
-    acceleration,
-    resamples: count,
+    se: freedom > 0 ? Math.sqrt(squares / freedom) : null,
+    meanShift: origin - estimate + rise,
+    shareBelow: shares.below,
+    shareEqual: shares.equal,
+    shareWithout: without / (total + without),
+    level,
+    percentile: percentileInterval(resamples, level),
+    acceleration: accelerated,
+    bca: bcaInterval(resamples, shares.below + shares.equal / 2, accelerated, level),
+    bcaStrict: bcaInterval(resamples, shares.below, accelerated, level),
   };
 }

@@ -1,15 +1,19 @@
 import { mean } from "./mean.ts";
-import { checkSample, type Sample } from "./sample.ts";
+import { checkSample, LARGEST_VALUE, type Sample } from "./sample.ts";
+import { unitVector } from "./unit-vector.ts";
 
-/** Directions as one. */
+/** Directions in one. */
 export interface CircularSummary {
   readonly n: number;
-  /** Mean cosine and sine. */
+  /** Mean cosine and mean sine. */
   readonly cosine: number;
   readonly sine: number;
-  /** In the values' unit, 0 or more and below the period; meaningless where the resultant is near 0. */
-  readonly meanDirection: number;
-  /** 0 (all round) to 1 (all alike). */
+  /**
+   * In the values' unit, 0 or more and below the period; null where the directions cancel. With a short resultant it means nothing: ask
+   * `rayleigh` before it is shown.
+   */
+  readonly meanDirection: number | null;
+  /** 0 (the directions cancel) to 1 (all alike). */
   readonly resultantLength: number;
   /** 1 - resultant length. */
   readonly variance: number;
@@ -18,62 +22,57 @@ export interface CircularSummary {
   readonly sd: number | null;
 }
 
-/** Nearer to a whole turn than this part of it is no turn at all: rounding must not print 11:60 for 12:00. */
+/** A resultant shorter than this is rounding: the cosines and sines that cancel are good to about 1e-16. */
+const ROUNDING = 1e-15;
+/** Nearer to a whole turn than this part of it is the start: 12:00 must not be printed as 11:60. */
 const WHOLE_TURN = 1e-12;
 
 /**
  * Mean direction and spread of values that go round.
  *
- * @param values directions, any number of turns
- * @param period one turn in their unit: 360 degrees, 12 hours of a clock face
- * @returns null without values
- * @throws {RangeError} NaN, an infinite value or one above 1e150 in size; a period that is not above 0
- * @see Fisher (1993), Statistical Analysis of Circular Data (from memory); checked against R's circular package
+ * @param values directions, over any number of turns and in any order
+ * @param period one turn in their unit: 360 for degrees, 12 for the hours of a clock face
+ * @returns null for no values
+ * @throws {RangeError} a value is NaN, infinite or above 1e150 in size; the period is not between 1e-150 and 1e150
+ * @see Fisher (1993), Statistical Analysis of Circular Data (from memory); checked against R's circular package (tests/reference/stats/circular.json)
  * @example circular([11.5, 0.5], 12)?.meanDirection // => 0: twelve o'clock
  */
 export function circular(values: Sample, period: number): CircularSummary | null {
   checkSample(values, "values");
-  if (!(period > 0 && Number.isFinite(period))) throw new RangeError(`a period must be above 0, got ${period}`);
-  const angles = Float64Array.from(values, (value) => (2 * Math.PI * (value % period)) / period);
-  const cosine = mean(angles.map(Math.cos));
-  const sine = mean(angles.map(Math.sin));
+  if (!(period >= 1 / LARGEST_VALUE && period <= LARGEST_VALUE)) {
+    throw new RangeError(`a period must be above 0 and of ordinary size, got ${period}`);
+  }
+  const turns = Array.from(values, (value) => (value % period) / period);
+  const vectors = turns.map(unitVector);
+  const cosine = mean(vectors.map((vector) => vector.cosine));
+  const sine = mean(vectors.map((vector) => vector.sine));
   if (cosine === null || sine === null) return null;
-  const turn = Math.atan2(sine, cosine) / (2 * Math.PI);
-  const positive = turn < 0 ? turn + 1 : turn;
-  // The mean of unit vectors cannot be longer than one; rounding can make it so.
-  const resultantLength = Math.min(1, Math.hypot(cosine, sine));
-  const sdRadians = resultantLength === 0 ? null : Math.sqrt(-2 * Math.log(resultantLength));
+  const length = Math.hypot(cosine, sine);
+  const spread =
+    length < ROUNDING ? { resultantLength: 0, variance: 1, sdRadians: null } : spreadAbout(turns, cosine, sine, length);
+  const { sdRadians } = spread;
   return {
     n: values.length,
     cosine,
     sine,
-    meanDirection: positive >= 1 - WHOLE_TURN ? 0 : positive * period,
-    resultantLength,
-    variance: 1 - resultantLength,
-    sdRadians,
-    sd: sdRadians === null ? null : (sdRadians * period) / (2 * Math.PI),
+    meanDirection: sdRadians === null ? null : direction(cosine, sine) * period,
+    ...spread,
+    sd: sdRadians === null ? null : (sdRadians / (2 * Math.PI)) * period,
   };
 }
 
-/** Rayleigh's test of no direction at all. */
-export interface RayleighTest {
-  /** n R^2. */
-  readonly z: number;
-  /** Zar's approximation, good from few values on. */
-  readonly pZar: number;
-  /** Mardia's series below 50 values, exp(-z) from there on. */
-  readonly pMardia: number;
+/** @returns turns, 0 or more and below 1 */
+function direction(cosine: number, sine: number): number {
+  const turn = Math.atan2(sine, cosine) / (2 * Math.PI);
+  const positive = turn < 0 ? turn + 1 : turn;
+  return positive > WHOLE_TURN && positive < 1 - WHOLE_TURN ? positive : 0;
 }
 
-/**
- * @returns p values 0 to 1: small where the directions are not spread all round
- * @see Zar (2010), Biostatistical Analysis, 27.1; Mardia & Jupp (2000), Directional Statistics, 6.3.1 (both from memory)
- */
-export function rayleigh({ n, resultantLength: r }: CircularSummary): RayleighTest {
-  const z = n * r * r;
-  const long = n * r;
-  const pZar = Math.exp(Math.sqrt(1 + 4 * n + 4 * (n * n - long * long)) - (1 + 2 * n));
-  const series = 1 + (2 * z - z * z) / (4 * n) - (24 * z - 132 * z ** 2 + 76 * z ** 3 - 9 * z ** 4) / (288 * n * n);
-  const within = (p: number) => Math.min(1, Math.max(0, p));
-  return { z, pZar: within(pZar), pMardia: within(n < 50 ? Math.exp(-z) * series : Math.exp(-z)) };
+function spreadAbout(turns: readonly number[], cosine: number, sine: number, length: number) {
+  if (length < 0.5)
+    return { resultantLength: length, variance: 1 - length, sdRadians: Math.sqrt(-2 * Math.log(length)) };
+  // Near 1 the difference 1 - R is lost in rounding: like directions would have an SD of 1e-8. Summed up from the half angles it is not.
+  const middle = Math.atan2(sine, cosine);
+  const variance = 2 * mean(turns.map((turn) => Math.sin(Math.PI * turn - middle / 2) ** 2))!;
+  return { resultantLength: 1 - variance, variance, sdRadians: Math.sqrt(-2 * Math.log1p(-variance)) };
 }

@@ -1,111 +1,84 @@
-import { normalQuantile } from "./distributions.ts";
 import { checkLevel } from "./interval.ts";
-import { medianOfSorted } from "./median.ts";
-import { rankSumCdf, signedRankCdf } from "./rank-null.ts";
-import { checkSample, type Sample } from "./sample.ts";
+import { kthPairSum, type PairSums, pairCount } from "./kth-pair-sum.ts";
+import { type PairRank, rankSumLimit, signedRankLimit } from "./pair-rank.ts";
+import { checkSample, type Sample, sortedCopy } from "./sample.ts";
 
 /** A middle by pairs and its interval from order statistics of the pairs. In the values' unit. */
 export interface HodgesLehmann {
   readonly estimate: number;
-  /** Null where no interval reaches the level: always with 5 values or fewer at 95 %. */
+  /** Null where no interval reaches the level: at 95% always with 5 values or fewer, or with 3 against 4. */
   readonly interval: PairsInterval | null;
 }
 
+/** Limits that are two of the sorted pairs; they take in the estimate. */
 export interface PairsInterval {
   /** Ranks among the sorted pairs, from 1. */
   readonly lowerIndex: number;
   readonly upperIndex: number;
   readonly lower: number;
   readonly upper: number;
-  /** Exact for continuous values; null beyond the exact distribution, where it is the level nearly. */
+  /** Exact for untied values, at least this with ties; null for so many values that the ranks are the normal approximation's. */
   readonly coverage: number | null;
-}
-
-/** Values up to which the signed-rank distribution is counted out, and pairs up to which the rank-sum one is. */
-const EXACT_VALUES = 300;
-const EXACT_PAIRS = 10_000;
-
-interface Rank {
-  readonly k: number;
-  readonly coverage: number | null;
-}
-
-/** The smallest sum that at least `tail` of the distribution lies at or below. */
-function exactRank(cdf: Float64Array, tail: number): Rank {
-  const wanted = tail * (1 - 64 * Number.EPSILON);
-  const k = cdf.findIndex((chance) => chance >= wanted);
-  return { k, coverage: k === 0 ? null : 1 - 2 * cdf[k - 1]! };
-}
-
-const normalRank = (centre: number, sd: number, tail: number): Rank => ({
-  k: Math.max(0, Math.round(centre + normalQuantile(tail) * sd)),
-  coverage: null,
-});
-
-function fromPairs(pairs: Float64Array, { k, coverage }: Rank): HodgesLehmann | null {
-  const sorted = pairs.sort();
-  const estimate = medianOfSorted(sorted);
-  if (estimate === null) return null;
-  if (k < 1) return { estimate, interval: null };
-  const upperIndex = sorted.length + 1 - k;
-  return {
-    estimate,
-    interval: { lowerIndex: k, upperIndex, lower: sorted[k - 1]!, upper: sorted[upperIndex - 1]!, coverage },
-  };
 }
 
 /**
- * Median of all means of two values, each value with itself too, with the interval of the signed-rank test. Ties are kept.
+ * Typical value of one sample: the median of the means of two values, each value with itself too. The interval is the one of the
+ * signed-rank test, by order statistics also where values tie; it supposes a distribution that is symmetric about its middle.
  *
- * @param values any order; room grows with n squared
+ * @param values any order, one unit; time grows with n log n beyond 1000 values, where the ranks are approximate
  * @param level  coverage, above 0 and below 1
- * @returns null without values
- * @throws {RangeError} NaN, an infinite value or one above 1e150 in size; a level outside 0 to 1
- * @see Hollander & Wolfe (1973), Nonparametric Statistical Methods, 3.2-3.3
- * @example hodgesLehmann([1, 2, 9], 0.95)?.estimate // => 3.5: the middle of 1, 1.5, 2, 5, 5.5 and 9
+ * @returns null for no values
+ * @throws {RangeError} a value is NaN, infinite or above 1e150 in size; a level outside 0..1
+ * @see Hodges & Lehmann (1963), Ann Math Stat 34:598-611; checked against R 4.2.2 (tests/reference/stats/robust-location.json)
+ * @example hodgesLehmann([1, 2, 9])?.estimate // => 3.5: the middle of 1, 1.5, 2, 5, 5.5 and 9
  */
-export function hodgesLehmann(values: Sample, level: number): HodgesLehmann | null {
+export function hodgesLehmann(values: Sample, level = 0.95): HodgesLehmann | null {
   checkSample(values, "values");
   checkLevel(level);
-  const n = values.length;
-  if (n === 0) return null;
-  const pairs = new Float64Array((n * (n + 1)) / 2);
-  let at = 0;
-  for (let i = 0; i < n; i += 1) {
-    for (let j = i; j < n; j += 1) {
-      pairs[at] = (values[i]! + values[j]!) / 2;
-      at += 1;
-    }
-  }
-  const tail = (1 - level) / 2;
-  const rank =
-    n <= EXACT_VALUES
-      ? exactRank(signedRankCdf(n), tail)
-      : normalRank((n * (n + 1)) / 4, Math.sqrt((n * (n + 1) * (2 * n + 1)) / 24), tail);
-  return fromPairs(pairs, rank);
+  if (values.length === 0) return null;
+  const sorted = sortedCopy(values);
+  const pairs = { rows: sorted, columns: sorted, once: true };
+  return fromPairs(pairs, 2, signedRankLimit(values.length, (1 - level) / 2));
 }
 
 /**
- * Median of all differences x - y, with the interval of the rank-sum test: how far the first sample lies above the second.
+ * How far the first sample lies above the second: the median of all differences x - y, with the interval of the rank-sum test.
  *
  * @param x     values of one sample, any order
  * @param y     of the other, same unit
  * @param level coverage, above 0 and below 1
- * @returns null when a sample has no values
+ * @returns null when a sample has no values; beyond about 200 against 200 values the ranks are approximate
  * @throws {RangeError} as `hodgesLehmann`
+ * @see as `hodgesLehmann`
+ * @example hodgesLehmannShift([5, 9], [1, 2])?.estimate // => 5.5: the middle of 3, 4, 7 and 8
  */
-export function hodgesLehmannShift(x: Sample, y: Sample, level: number): HodgesLehmann | null {
+export function hodgesLehmannShift(x: Sample, y: Sample, level = 0.95): HodgesLehmann | null {
   checkSample(x, "x");
   checkSample(y, "y");
   checkLevel(level);
-  const [n, m] = [x.length, y.length];
-  if (n === 0 || m === 0) return null;
-  const pairs = new Float64Array(n * m);
-  for (let i = 0; i < n; i += 1) for (let j = 0; j < m; j += 1) pairs[i * m + j] = x[i]! - y[j]!;
-  const tail = (1 - level) / 2;
-  const rank =
-    n * m <= EXACT_PAIRS
-      ? exactRank(rankSumCdf(n, m), tail)
-      : normalRank((n * m) / 2, Math.sqrt((n * m * (n + m + 1)) / 12), tail);
-  return fromPairs(pairs, rank);
+  if (x.length === 0 || y.length === 0) return null;
+  const pairs = {
+    rows: sortedCopy(x),
+    columns: sortedCopy(y)
+      .map((value) => -value)
+      .sort(),
+    once: false,
+  };
+  return fromPairs(pairs, 1, rankSumLimit(x.length, y.length, (1 - level) / 2));
+}
+
+/** @param divisor by which a sum is divided to be what is wanted of a pair: 2 for a mean, 1 for a difference */
+function fromPairs(pairs: PairSums, divisor: number, { rank, coverage }: PairRank): HodgesLehmann {
+  const count = pairCount(pairs);
+  // Adding 0 turns -0 into 0.
+  const at = (k: number) => kthPairSum(pairs, k) / divisor + 0;
+  const below = at(Math.ceil(count / 2));
+  const above = count % 2 === 1 ? below : at(count / 2 + 1);
+  const estimate = below === above ? below : (below + above) / 2;
+  if (rank < 1) return { estimate, interval: null };
+  const upperIndex = count + 1 - rank;
+  return {
+    estimate,
+    interval: { lowerIndex: rank, upperIndex, lower: at(rank), upper: at(upperIndex), coverage },
+  };
 }

@@ -7,6 +7,9 @@ export interface Lms {
   readonly s: number;
 }
 
+/** Powers nearer to 0 than this are 0: their products with S would leave the range of a double. */
+const NO_POWER = 1e-100;
+
 function checkLms({ l, m, s }: Lms): void {
   if (!Number.isFinite(l)) throw new RangeError(`L must be a finite number, got ${l}`);
   if (!(m > 0 && Number.isFinite(m))) throw new RangeError(`M must be above 0, got ${m}`);
@@ -27,7 +30,7 @@ export function lmsZ(x: number, lms: Lms): number {
   if (!(x > 0 && Number.isFinite(x))) throw new RangeError(`a value must be above 0, got ${x}`);
   const log = Math.log(x / lms.m);
   // expm1 keeps the digits that (x / M)^L - 1 would lose near L = 0.
-  return lms.l === 0 ? log / lms.s : Math.expm1(lms.l * log) / (lms.l * lms.s);
+  return Math.abs(lms.l) < NO_POWER ? log / lms.s : Math.expm1(lms.l * log) / (lms.l * lms.s);
 }
 
 /**
@@ -39,7 +42,7 @@ export function lmsZ(x: number, lms: Lms): number {
 export function lmsValue(z: number, lms: Lms): number | null {
   checkLms(lms);
   if (!Number.isFinite(z)) throw new RangeError(`a z score must be a finite number, got ${z}`);
-  if (lms.l === 0) return lms.m * Math.exp(lms.s * z);
+  if (Math.abs(lms.l) < NO_POWER) return lms.m * Math.exp(lms.s * z);
   const base = lms.l * lms.s * z;
   return base <= -1 ? null : lms.m * Math.exp(Math.log1p(base) / lms.l);
 }

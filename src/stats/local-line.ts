@@ -1,36 +1,70 @@
-import type { Sample } from "./sample.ts";
+import { requireFinite, type Sample } from "./sample.ts";
 
-/** Tricube weight of a point at a distance, 1 at none and 0 from the bandwidth on. */
-export const tricube = (distance: number, bandwidth: number): number =>
-  distance >= bandwidth ? 0 : (1 - (distance / bandwidth) ** 3) ** 3;
+/** A line through weighted points, read at one place. */
+export interface LocalLine {
+  /** Weighted mean of y. */
+  readonly mean: number;
+  /** Weighted SD of x, in the unit of the offsets; 0 where all points with a weight stand at one x. */
+  readonly spread: number;
+  /** Offset of these points' weighted mean. */
+  readonly centre: number;
+  /** The least-squares line at offset 0; null where the spread is 0. */
+  readonly value: number | null;
+}
 
-/** Distance to the q-th nearest point, from 1. */
-export function nearestDistance(x: Sample, at: number, q: number): number {
-  return Float64Array.from(x, (one) => Math.abs(one - at)).sort()[q - 1]!;
+/** Tricube weight at a distance from 0 up to the bandwidth, both in one unit. */
+export function tricube(distance: number, bandwidth: number): number {
+  return (1 - (distance / bandwidth) ** 3) ** 3;
 }
 
 /**
- * Weighted least-squares line around a point, read there. Where the weighted points do not spread in x, their weighted mean.
- *
- * @param weights 0 or more, not all 0
+ * @param offsets x of each point as its way from the place of reading, in any unit; finite where there is a weight
+ * @param y       as many values
+ * @param weights as many, 0 or more; points without weight are not looked at
+ * @returns null where no point has a weight
+ * @throws {RangeError} the line there is too large for a double
  */
-export function localLine(x: Sample, y: Sample, weights: Sample, at: number): number {
-  const n = x.length;
-  let sum = 0;
-  let meanX = 0;
-  let meanY = 0;
-  for (let i = 0; i < n; i += 1) {
-    sum += weights[i]!;
-    meanX += weights[i]! * x[i]!;
-    meanY += weights[i]! * y[i]!;
+export function localLine(offsets: Sample, y: Sample, weights: Sample): LocalLine | null {
+  const heaviest = indexOfLargest(weights);
+  if (heaviest < 0) return null;
+  // Seen from the heaviest point and in units of the farthest one: equal values give exactly that value, no square leaves the range of a
+  // double, and a point that hardly counts is not lost beside one that does.
+  const originX = offsets[heaviest]!;
+  const originY = y[heaviest]!;
+  let [sum, sumX, sumY, reach] = [0, 0, 0, 0];
+  for (let i = 0; i < weights.length; i += 1) {
+    const weight = weights[i]!;
+    if (weight === 0) continue;
+    sum += weight;
+    sumX += weight * (offsets[i]! - originX);
+    sumY += weight * (y[i]! - originY);
+    reach = Math.max(reach, Math.abs(offsets[i]! - originX));
   }
-  meanX /= sum;
-  meanY /= sum;
-  let squares = 0;
-  let products = 0;
-  for (let i = 0; i < n; i += 1) {
-    squares += weights[i]! * (x[i]! - meanX) ** 2;
-    products += weights[i]! * (x[i]! - meanX) * (y[i]! - meanY);
+  const mean = originY + sumY / sum;
+  if (reach === 0) return { mean, spread: 0, centre: originX, value: null };
+  const middle = sumX / sum / reach;
+  let [squares, products] = [0, 0];
+  for (let i = 0; i < weights.length; i += 1) {
+    const weight = weights[i]!;
+    if (weight === 0) continue;
+    const step = (offsets[i]! - originX) / reach - middle;
+    squares += weight * step * step;
+    products += weight * step * (y[i]! - originY);
   }
-  return squares === 0 ? meanY : meanY + (products / squares) * (at - meanX);
+  const value = originY + (sumY / sum - (products / squares) * (originX / reach + middle));
+  return {
+    mean,
+    spread: Math.sqrt(squares / sum) * reach,
+    centre: originX + middle * reach,
+    value: requireFinite(value, "a local line"),
+  };
+}
+
+/** First place of the largest weight; -1 where none is above 0. */
+function indexOfLargest(weights: Sample): number {
+  let [largest, at] = [0, -1];
+  for (let i = 0; i < weights.length; i += 1) {
+    if (weights[i]! > largest) [largest, at] = [weights[i]!, i];
+  }
+  return at;
 }

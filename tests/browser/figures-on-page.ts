@@ -4,6 +4,8 @@ export interface FoundFigure {
   readonly at: string | null;
   readonly value: string | null;
   readonly text: string;
+  /** A share shown as so many of this number; 1 where the value is shown itself. */
+  readonly per: number;
 }
 
 /** Every `<data>` of the page. */
@@ -12,6 +14,7 @@ export function figuresOn(page: Page): Promise<FoundFigure[]> {
     at: element.getAttribute("data-at"),
     value: element.getAttribute("value"),
     text: element.textContent ?? "",
+    per: Number(element.getAttribute("data-per") ?? "1"),
   }))`);
 }
 

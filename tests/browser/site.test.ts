@@ -131,7 +131,7 @@ test("every figure is the report's own, rounded and nothing else", async () => {
   let compared = 0;
   await visit({}, async (page, path) => {
     const fixture = fixturePages.find((candidate) => candidate.path === path);
-    for (const { at, value, text } of await figuresOn(page)) {
+    for (const { at, value, text, per } of await figuresOn(page)) {
       expect(fixture, `${path} shows ${text}`).toBeDefined();
       expect(at, `${path} shows ${text}`).not.toBeNull();
       const held = readPointer(fixture!.report, at!);
@@ -139,10 +139,10 @@ test("every figure is the report's own, rounded and nothing else", async () => {
       compared += 1;
       if (fixture!.report.facility.units === "metric" || text.startsWith("<")) continue;
       const digits = text.replaceAll(",", "").replace("−", "-").replace("%", "");
-      const shown = Number(digits) / (text.endsWith("%") ? 100 : 1);
+      const shown = Number(digits) / (text.endsWith("%") ? 100 : per);
       const decimals = (digits.split(".")[1] ?? "").length + (text.endsWith("%") ? 2 : 0);
       expect(Math.abs(shown - Number(held)), `${path} ${at}: ${text}`).toBeLessThanOrEqual(
-        0.5 * 10 ** -decimals + 1e-9,
+        (0.5 * 10 ** -decimals) / per + 1e-9,
       );
     }
   });

@@ -68,6 +68,12 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   "wrong-value": profile("name: Ana", "bats: rigth"),
   "not-in-list": profile("name: Ana", "measures: [{ metric: bat_sped }]"),
   "repeated-id": facility("staff: [{ id: k, name: Kay }, { id: k, name: Kim }]"),
+  "repeated-goal": profile(
+    "name: Ana",
+    "goals:",
+    "  - { metric: bat_speed, target: 62, by: 2026-02-01 }",
+    "  - { metric: bat_speed, target: 64, by: 2026-02-01 }",
+  ),
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
   "no-measures": facility(),
   "no-pages-in-language": profile("name: Ana", "language: es"),

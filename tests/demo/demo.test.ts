@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { CANONICAL_HEADER } from "../../src/schema/columns.ts";
 import { Facility } from "../../src/schema/facility.ts";
+import { MetricsFile } from "../../src/schema/metric.ts";
 import { Assessment, Closing, DrillsFile, Note, Plan } from "../../src/schema/pages.ts";
 import { BallRow, BlockRow, DeviceRow, FeedRow, ImplementRow } from "../../src/schema/tables.ts";
 import { SEASON_END, SEASON_START } from "./calendar.ts";
@@ -68,6 +69,7 @@ describe("the demo's people and files", () => {
   test("keep to the formats of the season folder", () => {
     Facility.parse(front("content/facility.md"));
     DrillsFile.parse(front("content/drills.md"));
+    MetricsFile.parse(front("content/metrics.md"));
     for (const path of demo.keys()) {
       if (/\/assessment\.md$/.test(path)) Assessment.parse(front(path));
       if (/\/plan\.md$/.test(path)) Plan.parse(front(path));

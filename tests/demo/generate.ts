@@ -5,6 +5,7 @@ import { addFaults, EXPORTED_TWICE } from "./faults.ts";
 import { hubFiles } from "./hub.ts";
 import { addMistakes, correctionsFile } from "./mistakes.ts";
 import { contentFiles } from "./notes.ts";
+import { referenceFiles } from "./peers.ts";
 import { sessionLogFiles } from "./sessionlog.ts";
 
 /** Tablets of this lane put a byte-order mark before the header. */
@@ -34,5 +35,11 @@ function swingFiles(arrival: Arrival): Map<string, string> {
  * @param arrival the season in the repository has the hub's exports; the tests hold it against the tablet's
  */
 export function generateDemo(arrival: Arrival = "hub"): Map<string, string> {
-  return new Map([...contentFiles(), ...equipmentFiles(), ...sessionLogFiles(), ...swingFiles(arrival)]);
+  return new Map([
+    ...contentFiles(),
+    ...equipmentFiles(),
+    ...referenceFiles(),
+    ...sessionLogFiles(),
+    ...swingFiles(arrival),
+  ]);
 }

@@ -6,6 +6,7 @@ import { drills } from "./texts/drills.ts";
 import { facility } from "./texts/facility.ts";
 import { juniper } from "./texts/juniper.ts";
 import { marisol } from "./texts/marisol.ts";
+import { metrics } from "./texts/metrics.ts";
 import { rufus } from "./texts/rufus.ts";
 import { thaddeus } from "./texts/thaddeus.ts";
 import { wrenna } from "./texts/wrenna.ts";
@@ -30,6 +31,7 @@ export function contentFiles(): Map<string, string> {
   const files = new Map([
     ["content/facility.md", facility],
     ["content/drills.md", drills],
+    ["content/metrics.md", metrics],
   ]);
   for (const [id, folder] of Object.entries(FOLDERS)) {
     for (const [name, text] of Object.entries(folder)) files.set(`content/athletes/${id}/${name}`, text);

@@ -172,6 +172,51 @@ describe("values that may take several shapes", () => {
     });
   });
 
+  const goals = (...lines: string[]) =>
+    seasonOf({
+      "content/metrics.md": "---\nzones: [{ id: lines, label: Lines, launch_angle: [8, 20] }]\n---\n",
+      [PROFILE]: profile("goals:", ...lines.map((line) => `  - { by: 2026-02-20, ${line} }`)),
+    });
+
+  test("a goal names a zone in place of a metric", async () => {
+    const season = await goals("zone: lines, share: 0.4, set: 2025-10-06, condition: { environment: tee }");
+    expect(season.problems).toEqual([]);
+    expect(season.athletes[0]?.profile.goals).toEqual([
+      { zone: "lines", share: 0.4, by: "2026-02-20", set: "2025-10-06", condition: { environment: "tee" } },
+    ]);
+  });
+
+  test("a zone without its share misses the share; with a metric too, the metric is too much", async () => {
+    const without = await goals("zone: lines");
+    expect(coded(without, "missing-key").map(({ args }) => args.key)).toEqual(["goals[0].share"]);
+    const both = await goals("zone: lines, share: 0.4, metric: launch_angle");
+    expect(coded(both, "unknown-key").map(({ args }) => args.key)).toEqual(["goals[0].metric"]);
+  });
+
+  test("two goals that ask for the same are told apart by the day they were set; without it both places are named", async () => {
+    const target = (value: number, set: string) => `metric: bat_speed, target: ${value}${set}`;
+    expect((await goals(target(62, ", set: 2025-10-06"), target(64, ", set: 2025-12-01"))).problems).toEqual([]);
+    expect((await goals(target(62, ""), target(64, ", set: 2025-12-01"))).problems).toEqual([]);
+    expect((await goals(target(62, ""), "metric: bat_speed, at_least: 64, share: 0.5")).problems).toEqual([]);
+    const same = await goals(
+      target(62, ", set: 2025-10-06"),
+      "zone: lines, share: 0.4",
+      target(64, ", set: 2025-10-06"),
+    );
+    expect(same.problems).toEqual([
+      {
+        code: "repeated-goal",
+        level: "note",
+        at: { file: PROFILE, line: 6, column: 5 },
+        args: { set: "2025-10-06", other: `${PROFILE}:4` },
+        athlete: null,
+      },
+    ]);
+    expect(same.leftOut).toEqual([]);
+    const undated = await goals("zone: lines, share: 0.4", "zone: lines, share: 0.5");
+    expect(undated.problems.map(({ code, args }) => [code, args.set])).toEqual([["repeated-goal", ""]]);
+  });
+
   test("a height needs inches or centimetres", async () => {
     const season = await seasonOf({ [PROFILE]: profile("heights: [{ date: 2025-10-06, in: tall }]") });
     expect(coded(season, "wrong-value")[0]?.args).toEqual({

@@ -103,6 +103,28 @@ describe("names that must be declared somewhere", () => {
     ]);
   });
 
+  test("a goal's zone is one of metrics.md", async () => {
+    const goal = (zone: string) => ({
+      "content/metrics.md": page("zones: [{ id: middle-lines, label: Lines, launch_angle: [8, 20] }]"),
+      [`${ANA}/profile.md`]: page("name: Ana", `goals: [{ zone: ${zone}, share: 0.4, by: 2026-02-01 }]`),
+    });
+    expect((await lists(goal("middle-lines"))).found).toEqual([]);
+    const { season, found } = await lists(goal("midle-lines"));
+    expect(found).toEqual([
+      [
+        `${ANA}/profile.md:3:17`,
+        { key: "goals[0].zone", found: "midle-lines", list: "zones", suggestion: "middle-lines" },
+      ],
+    ]);
+    expect(season.leftOut).toEqual(["ana-l"]);
+  });
+
+  test("without metrics.md there is no zone that a goal could name", async () => {
+    const goals = "goals: [{ zone: middle-lines, share: 0.4, by: 2026-02-01 }]";
+    const { found } = await lists({ [`${ANA}/profile.md`]: page("name: Ana", goals) });
+    expect(found.map(([, args]) => args)).toEqual([{ key: "goals[0].zone", found: "middle-lines", list: "zones" }]);
+  });
+
   test("the game bat is one of implements.csv, when there is one; a role is no bat", async () => {
     const profile = (bat: string) => ({ [`${ANA}/profile.md`]: page("name: Ana", `game_bat: ${bat}`) });
     const bats = { "data/implements.csv": "id,length_in,weight_oz,role\ngame-33,33,30,game\n" };

@@ -1,18 +1,37 @@
 import * as z from "zod";
-import { bootstrap, type Statistic } from "../../src/stats/bootstrap.ts";
-import { circular, rayleigh } from "../../src/stats/circular.ts";
+import { type Bootstrap, bootstrap } from "../../src/stats/bootstrap.ts";
+import type { Statistic } from "../../src/stats/bootstrap-statistic.ts";
+import { circular } from "../../src/stats/circular.ts";
 import { type HodgesLehmann, hodgesLehmann, hodgesLehmannShift } from "../../src/stats/hodges-lehmann.ts";
-import { loess, lowess } from "../../src/stats/loess.ts";
+import type { Interval } from "../../src/stats/interval.ts";
+import { loess } from "../../src/stats/loess.ts";
+import { lowess } from "../../src/stats/lowess.ts";
 import { mad, madSd } from "../../src/stats/mad.ts";
 import { mean } from "../../src/stats/mean.ts";
 import { median } from "../../src/stats/median.ts";
 import { ols } from "../../src/stats/ols.ts";
 import { quantileInterval } from "../../src/stats/quantile-ci.ts";
+import { rayleigh } from "../../src/stats/rayleigh.ts";
 import { type Checks, check, numbers } from "./check.ts";
 
+/** The robust-location file gives no level: its intervals are for 95%. */
 const LEVEL = 0.95;
-const SEED = 20_251_006;
-const RESAMPLES = 10_000;
+
+/** The run that the ranges of a case are for. */
+const DRAWS = { seed: 20_251_006, resamples: 10_000 };
+
+/** Figures that a case may ask to resample, by the name it gives them. */
+const STATISTICS: Readonly<Record<"mean" | "median" | "slope", (x: number[], y: number[]) => Statistic>> = {
+  mean: (x) => (rows) => mean(Float64Array.from(rows, (i) => x[i]!)),
+  median: (x) => (rows) => median(Float64Array.from(rows, (i) => x[i]!)),
+  slope: (x, y) => (rows) => {
+    const line = ols(
+      Float64Array.from(rows, (i) => x[i]!),
+      Float64Array.from(rows, (i) => y[i]!),
+    );
+    return line.kind === "line" ? line.slope : null;
+  },
+};
 
 /** Middles, smoothing and resampling. */
 export const LOCATION_CHECKS: Checks = new Map([
@@ -21,7 +40,7 @@ export const LOCATION_CHECKS: Checks = new Map([
     check(z.strictObject({ x: numbers, probs: numbers, confLevels: numbers }), ({ x, probs, confLevels }) =>
       Object.fromEntries(
         confLevels.map((level) => [
-          `conf${Math.round(100 * level)}`,
+          `conf${Number((100 * level).toPrecision(12))}`,
           probs.map((p) => ({ p, ...quantileInterval(x, p, level) })),
         ]),
       ),
@@ -39,8 +58,9 @@ export const LOCATION_CHECKS: Checks = new Map([
         "mad1.4826": raw === null ? null : 1.4826 * raw,
         madExact: madSd(x),
         hodgesLehmann: one?.estimate ?? null,
-        hodgesLehmannCI: intervalOf(one),
-        ...(y === undefined ? {} : { shift: two?.estimate ?? null, shiftCI: intervalOf(two) }),
+        hodgesLehmannCI: pairsIntervalAsExpected(one),
+        shift: two?.estimate ?? null,
+        shiftCI: pairsIntervalAsExpected(two),
       };
     }),
   ],
@@ -53,25 +73,8 @@ export const LOCATION_CHECKS: Checks = new Map([
         x: numbers,
         y: numbers.optional(),
       }),
-      ({ statistic, confLevel, x, y }) => {
-        const found = bootstrap(x.length, STATISTICS[statistic](x, y ?? []), {
-          seed: SEED,
-          resamples: RESAMPLES,
-          level: confLevel,
-        });
-        if (found === null) return {};
-        const limits = ([lower, upper]: readonly [number, number]) => ({ lower, upper });
-        const { estimate, acceleration, percentile, bca, bcaStrict } = found;
-        return {
-          estimate,
-          acceleration,
-          acceptAtB10000: {
-            percentile: limits(percentile),
-            bcaStrict: bcaStrict && limits(bcaStrict),
-            bcaHalfTies: bca && limits(bca),
-          },
-        };
-      },
+      ({ statistic, confLevel, x, y }) =>
+        bootstrapAsExpected(bootstrap(x.length, STATISTICS[statistic](x, y ?? []), DRAWS, confLevel)),
     ),
   ],
   [
@@ -82,8 +85,8 @@ export const LOCATION_CHECKS: Checks = new Map([
           `span${span}`,
           {
             loessDegree1: loess(x, y, at, span),
-            lowessIter0: lowess(x, y, span, 0),
-            lowessIter3: lowess(x, y, span, 3),
+            lowessIter0: lowessAsExpected(x, y, span, 0),
+            lowessIter3: lowessAsExpected(x, y, span, 3),
           },
         ]),
       ),
@@ -91,40 +94,50 @@ export const LOCATION_CHECKS: Checks = new Map([
   ],
   [
     "circular",
-    check(z.strictObject({ values: numbers, units: z.string(), period: z.number() }), ({ values, period }) => {
-      const found = circular(values, period);
-      if (found === null) return {};
-      const test = rayleigh(found);
-      return {
-        n: found.n,
-        C: found.cosine,
-        S: found.sine,
-        meanDirection: found.meanDirection,
-        meanDirectionDegrees: (found.meanDirection * 360) / period,
-        resultantLength: found.resultantLength,
-        circularVariance: found.variance,
-        circularSdRadians: found.sdRadians,
-        circularSdUnits: found.sd,
-        rayleighZ: test.z,
-        rayleighPzar: test.pZar,
-        rayleighPmardia: test.pMardia,
-      };
-    }),
+    check(z.strictObject({ values: numbers, units: z.string(), period: z.number() }), ({ values, period }) =>
+      circularAsExpected(values, period),
+    ),
   ],
 ]);
 
-const STATISTICS: Readonly<Record<"mean" | "median" | "slope", (x: number[], y: number[]) => Statistic>> = {
-  mean: (x) => (rows) => mean(Float64Array.from(rows, (i) => x[i]!)),
-  median: (x) => (rows) => median(Float64Array.from(rows, (i) => x[i]!)),
-  slope: (x, y) => (rows) => {
-    const line = ols(
-      Float64Array.from(rows, (i) => x[i]!),
-      Float64Array.from(rows, (i) => y[i]!),
-    );
-    return line.kind === "line" ? line.slope : null;
-  },
-};
-
-function intervalOf(found: HodgesLehmann | null): Record<string, unknown> | null {
+function pairsIntervalAsExpected(found: HodgesLehmann | null): Record<string, unknown> | null {
   return found === null || found.interval === null ? null : { confLevel: LEVEL, ...found.interval };
+}
+
+function bootstrapAsExpected(found: Bootstrap | null): Record<string, unknown> {
+  const limits = (interval: Interval | undefined) => interval && { lower: interval[0], upper: interval[1] };
+  return {
+    estimate: found?.estimate ?? null,
+    acceleration: found?.acceleration ?? null,
+    acceptAtB10000: {
+      percentile: limits(found?.percentile),
+      bcaStrict: limits(found?.bcaStrict?.interval),
+      bcaHalfTies: limits(found?.bca?.interval),
+    },
+  };
+}
+
+function lowessAsExpected(x: number[], y: number[], span: number, rounds: number): Record<string, unknown> {
+  const curve = lowess(x, y, span, rounds);
+  return { x: Array.from(curve.x), y: Array.from(curve.y) };
+}
+
+function circularAsExpected(values: number[], period: number): Record<string, unknown> {
+  const found = circular(values, period);
+  const test = found && rayleigh(found);
+  const direction = found?.meanDirection ?? null;
+  return {
+    n: values.length,
+    C: found?.cosine ?? null,
+    S: found?.sine ?? null,
+    meanDirection: direction,
+    meanDirectionDegrees: direction === null ? null : (direction / period) * 360,
+    resultantLength: found?.resultantLength ?? null,
+    circularVariance: found?.variance ?? null,
+    circularSdRadians: found?.sdRadians ?? null,
+    circularSdUnits: found?.sd ?? null,
+    rayleighZ: test?.z ?? null,
+    rayleighPzar: test?.pZar ?? null,
+    rayleighPmardia: test?.pMardia ?? null,
+  };
 }

@@ -139,7 +139,7 @@ describe("a joined line", () => {
   test("has no interval or test that would know nothing of the offset's error", () => {
     expect(series.trend.theilSen?.ci95).toEqual([null, null]);
     expect(series.trend.mannKendall).toBeNull();
-    expect(series.trend.ols?.ci95).toEqual(series.trend.sessionLine?.ci95);
+    expect(series.trend.ols).toBeNull();
   });
 
   test("lets goals be told in terms of the new sensor", () => {
@@ -277,7 +277,7 @@ test("a new sensor that reads c more moves the offset by c, and neither the join
   );
 });
 
-test("95 % intervals of joined changes hold the truth in about 95 of 100 seasons, the bridge day's own swings included", () => {
+test("95 % intervals of joined changes hold the truth in 95 of 100 seasons or a little more, the bridge day's own swings included", () => {
   const random = randomFrom("joined seasons");
   const runs = 400;
   let held = 0;
@@ -298,6 +298,8 @@ test("95 % intervals of joined changes hold the truth in about 95 of 100 seasons
     expect(joined).toBe(true);
     if (change!.ci95[0] <= 0.2 * 13 && change!.ci95[1] >= 0.2 * 13) held += 1;
   }
-  // Three standard errors of a count: sqrt(0.95 x 0.05 / 400) = 1.1 %.
-  expect(Math.abs(held / runs - 0.95)).toBeLessThan(0.033);
+  // Less by no more than three standard errors of a count: sqrt(0.95 x 0.05 / 400) = 1.1 %. More, because the interval is widened for
+  // sessions that are alike, and these are not.
+  expect(held / runs).toBeGreaterThan(0.95 - 0.033);
+  expect(held / runs).toBeLessThan(1);
 });

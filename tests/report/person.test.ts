@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { wholeYears } from "../../src/report/calendar.ts";
-import { displayName, isMinor } from "../../src/report/person.ts";
+import { displayName, isGrowing, isMinor } from "../../src/report/person.ts";
 import { publicationFor } from "../../src/report/publication.ts";
 import type { Consent } from "../../src/schema/profile.ts";
 
@@ -16,6 +16,22 @@ test.each([
   ["no birth date on file", undefined, true],
 ])("minor or not: %s", (_, born, expected) => {
   expect(isMinor(born, asOf)).toBe(expected);
+});
+
+test.each([
+  ["the day before the 10th birthday", "2016-02-23", false],
+  ["the 10th birthday", "2016-02-22", true],
+  ["the last day of being 16, which is the season's last", "2009-02-23", true],
+  ["17 since the season began", "2008-10-06", false],
+  ["17 in mid-season", "2008-12-01", true],
+  ["a birth year that leaves 9 or 10", 2016, null],
+  ["a birth year of 10 or 11", 2015, true],
+  ["a birth year that leaves 16 or 17 as the season begins", 2008, null],
+  ["a birth year of 17 or more", 2007, false],
+  ["a birth year of 9 or less", 2017, false],
+  ["no birth date on file", undefined, null],
+])("growing or not: %s", (_, born, expected) => {
+  expect(isGrowing(born, asOf, "2025-10-06")).toBe(expected);
 });
 
 test("birthdays on 29 February count from 1 March in other years", () => {

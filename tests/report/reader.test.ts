@@ -1,8 +1,9 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { CLUB_FIELDS } from "../../src/report/club.allow.ts";
 import { FAMILY_FIELDS } from "../../src/report/family.allow.ts";
 import { forReader } from "../../src/report/reader.ts";
 import { reportFor } from "../../src/report/report.ts";
+import type { AthleteReport } from "../../src/report/schema.ts";
 import { input, weekLater } from "./season.ts";
 
 const note = (name: string, readers: ("family" | "club")[] | undefined) => ({
@@ -60,4 +61,45 @@ test("every field on a reader's list exists in the report", () => {
     const found = field.split(".").reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], report);
     expect(found, field).not.toBeUndefined();
   }
+});
+
+describe("peers", () => {
+  const standing = { value: 62, age: 13.7, percentile: 60, ci95: [40, 78] as [number, number] };
+  const bands = { p10: 55, p25: 57, p50: 60, p75: 63, p90: 66 };
+  const peers = {
+    group: { sport: "softball", sex: "female", level: "14u", ages: [12, 15] as [number, number] },
+    source: "Invented league",
+    year: 2024,
+    n: 40,
+    kind: "value" as const,
+    start: { ...standing, age: 13.3 },
+    end: standing,
+    bands,
+    bandsStart: bands,
+  };
+  const peerLines = [{ value: 61, label: "14u", n: null, source: "Invented league", year: null }];
+  const agreed = (covers: string[] | null): AthleteReport => ({
+    ...report,
+    publication: {
+      family: { publish: true, as: "guardian", agreedOn: "2025-10-01", covers },
+      club: { publish: true, as: "guardian", agreedOn: "2025-10-01", covers: ["numbers", "peers"] },
+    },
+    series: report.series.map((series) => ({ ...series, peers, peerLines, peersTooFew: 7 })),
+  });
+
+  test("are left out for a reader whose consent lists what it covers and not them", () => {
+    const seen = forReader(agreed(["numbers"]), "family").series;
+    expect(seen.length).toBeGreaterThan(0);
+    for (const series of seen) expect(series).toMatchObject({ peers: null, peerLines: [], peersTooFew: null });
+    for (const series of forReader(agreed(["numbers"]), "club").series) {
+      expect(series).toMatchObject({ peers: { n: 40 }, peerLines, peersTooFew: 7 });
+    }
+  });
+
+  test("are shown where the consent names them or covers everything, with ages in whole years", () => {
+    for (const covers of [null, ["numbers", "peers"]]) {
+      const [series] = forReader(agreed(covers), "family").series;
+      expect(series?.peers).toEqual({ ...peers, start: { ...standing, age: 13 }, end: { ...standing, age: 13 } });
+    }
+  });
 });

@@ -36,7 +36,7 @@ describe("a season of one metric", () => {
 
   test("a hitter who gains exactly one mph a week gains three over three weeks, without any doubt", () => {
     expect(series.trend.sessionLine).toMatchObject({ perWeek: 1, se: 0, df: 2, start: 61, end: 64 });
-    expect(series.change).toMatchObject({ estimate: 3, ci95: [3, 3], method: "session-line", verdict: null });
+    expect(series.change).toMatchObject({ estimate: 3, ci95: [3, 3], method: "session-line", verdict: "too-few" });
     expect(series.trend.theilSen?.perWeek).toBe(1);
     expect(series.trend.mannKendall).toMatchObject({ s: 6 });
     expect(series.spanDays).toBe(21);

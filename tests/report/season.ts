@@ -36,6 +36,7 @@ const surroundings: Surroundings = {
   feeds: [],
   devices: [],
   blocks: [],
+  reference: [],
 };
 
 /** A whole report input around some reps. */

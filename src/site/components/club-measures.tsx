@@ -1,6 +1,7 @@
 import { shownUnit } from "../figures.ts";
 import { unitText, useAthlete, useReading } from "../reading.ts";
 import { BreakLines, JoinedShort, StretchMeans } from "./breaks.tsx";
+import { ClubDetail } from "./club-detail.tsx";
 import { Condition } from "./condition.tsx";
 import { Figure } from "./figure.tsx";
 import { Named } from "./names.tsx";
@@ -8,6 +9,7 @@ import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
 import { measuresOf, type Placed, sessionsOrDays } from "./series-parts.ts";
+import { answerOf, Mark } from "./verdict.tsx";
 
 /** All measures as a table, with the second look beside the first. */
 export function ClubMeasures() {
@@ -20,7 +22,7 @@ export function ClubMeasures() {
       </p>
     );
   const of = sessionsOrDays(...measures.map(({ series }) => series));
-  const head = (key: "club.start" | "club.end" | "club.change" | "club.range" | "club.n" | "club.mkShort") => (
+  const head = (key: "club.start" | "club.end" | "club.change" | "club.range" | "club.n" | "club.peers") => (
     <th scope="col" class="n">
       {words.text(key, { of })}
     </th>
@@ -36,10 +38,8 @@ export function ClubMeasures() {
             {head("club.end")}
             {head("club.change")}
             {head("club.range")}
-            <th scope="col" class="n">
-              {words.text("club.senShort")} <small>{words.text("club.perWeek")}</small>
-            </th>
-            {head("club.mkShort")}
+            <th scope="col">{words.text("club.verdict")}</th>
+            {head("club.peers")}
           </tr>
         </thead>
         <tbody>
@@ -59,77 +59,123 @@ function Row({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
   const none = words.text("club.dash");
   return (
-    <tr>
-      <th scope="row">
-        <span class="what">
-          <Named kind="metric" id={series.metric} />,{" "}
-          {unitText(words, shownUnit(series.unit, reading.units).unit).trim()}
-        </span>
-        <span class="setup">
-          <Condition of={at} report={report} />
-          {series.pooled ? <> ({words.text("club.pooled")})</> : null}
-        </span>
-        {series.breaks.length === 0 ? null : (
-          <span class="of">
-            {series.joined ? (
-              <JoinedShort placed={placed} />
-            ) : (
-              <>
-                <BreakLines placed={placed} /> <StretchMeans placed={placed} />
-              </>
-            )}
+    <>
+      <tr>
+        <th scope="row">
+          <span class="what">
+            <Named kind="metric" id={series.metric} />,{" "}
+            {unitText(words, shownUnit(series.unit, reading.units).unit).trim()}
           </span>
-        )}
-        {series.of === null ? null : <Denominator at={`${at}/of`} />}
-      </th>
-      <td class="n">
-        <Say k="club.nValue" with={{ swings: <Figure at={`${at}/n`} />, days: <Figure at={`${at}/sessionCount`} /> }} />
-      </td>
-      <td class="n">{series.first === null ? none : <SeriesFigure of={at} at="first/mean" bare />}</td>
-      <td class="n">{series.last === null ? none : <SeriesFigure of={at} at="last/mean" bare />}</td>
-      <td class="n">
-        {series.change === null ? (
-          none
-        ) : (
-          <b>
-            <SeriesFigure of={at} at="change/estimate" signed bare />
-          </b>
-        )}
-      </td>
-      <td class="n">
-        {series.change === null ? (
-          none
-        ) : (
+          <span class="setup">
+            <Condition of={at} report={report} />
+            {series.pooled ? <> ({words.text("club.pooled")})</> : null}
+          </span>
+        </th>
+        <td class="n">
           <Say
-            k="club.range.value"
-            with={{
-              low: <SeriesFigure of={at} at="change/ci95/0" signed bare />,
-              high: <SeriesFigure of={at} at="change/ci95/1" signed bare />,
-            }}
+            k="club.nValue"
+            with={{ swings: <Figure at={`${at}/n`} />, days: <Figure at={`${at}/sessionCount`} /> }}
           />
-        )}
-      </td>
-      <td class="n">
-        {series.trend.theilSen === null ? (
-          none
-        ) : (
-          <SeriesFigure of={at} at="trend/theilSen/perWeek" signed bare finer={1} />
-        )}
-      </td>
-      <td class="n">
-        {series.trend.mannKendall === null ? (
-          none
-        ) : (
-          <Figure at={`${at}/trend/mannKendall/p`} decimals={3} least={0.001} />
-        )}
-      </td>
-    </tr>
+        </td>
+        <td class="n">{series.first === null ? none : <SeriesFigure of={at} at="first/mean" bare />}</td>
+        <td class="n">{series.last === null ? none : <SeriesFigure of={at} at="last/mean" bare />}</td>
+        <td class="n">
+          {series.change === null ? (
+            none
+          ) : (
+            <b>
+              <SeriesFigure of={at} at="change/estimate" signed bare />
+            </b>
+          )}
+        </td>
+        <td class="n">
+          {series.change === null ? (
+            none
+          ) : (
+            <Say
+              k="club.range.value"
+              with={{
+                low: <SeriesFigure of={at} at="change/ci95/0" signed bare />,
+                high: <SeriesFigure of={at} at="change/ci95/1" signed bare />,
+              }}
+            />
+          )}
+        </td>
+        <td class="verdict-cell">
+          <VerdictWord series={series} />
+        </td>
+        <td class="n">
+          <Percentiles placed={placed} />
+        </td>
+      </tr>
+      <tr class="detail">
+        <td colSpan={8}>
+          {series.breaks.length === 0 ? null : (
+            <span>
+              {series.joined ? (
+                <JoinedShort placed={placed} />
+              ) : (
+                <>
+                  <BreakLines placed={placed} /> <StretchMeans placed={placed} />
+                </>
+              )}
+            </span>
+          )}
+          {series.of === null ? null : <Denominator at={`${at}/of`} />}
+          <ClubDetail placed={placed} />
+        </td>
+      </tr>
+    </>
+  );
+}
+
+/** The verdict in a word or two, with its mark; a change that does not hold among all measures says so. */
+function VerdictWord({ series }: { readonly series: Placed["series"] }) {
+  const { words } = useReading();
+  const { change, says } = series;
+  if (says === null) return <>{words.text("club.dash")}</>;
+  const verdict = change?.verdict ?? null;
+  const answer = answerOf(says.id);
+  return (
+    <>
+      <Mark of={answer} /> {words.text(verdict === null ? "club.verdict.none" : `club.verdict.${verdict}`)}
+      {change?.holds === false ? words.text("club.notHolding") : null}
+    </>
+  );
+}
+
+/** Percentile among peers at both ends, with the range of the second. */
+function Percentiles({ placed }: { readonly placed: Placed }) {
+  const { words } = useReading();
+  const { peers } = placed.series;
+  const at = `${placed.at}/peers`;
+  if (peers === null || peers.end === null) return <>{words.text("club.dash")}</>;
+  return (
+    <>
+      {peers.start === null ? null : (
+        <>
+          <Figure at={`${at}/start/percentile`} /> →{" "}
+        </>
+      )}
+      <b>
+        <Figure at={`${at}/end/percentile`} />
+      </b>
+      {peers.end.ci95 === null ? null : (
+        <small>
+          {" "}
+          <Say
+            k="club.percentileRange"
+            with={{ low: <Figure at={`${at}/end/ci95/0`} />, high: <Figure at={`${at}/end/ci95/1`} /> }}
+          />
+        </small>
+      )}
+    </>
   );
 }
 
 function Denominator({ at }: { readonly at: string }) {
   return (
-    <span class="of">
+    <span>
       <Say
         k="club.misses"
         with={{

@@ -97,7 +97,7 @@ export function ClubPage() {
             <Say k="club.terms" />
           </h2>
           <ul>
-            {(["block", "change", "sen", "mk", "pooled", speed] as const).map((term) => (
+            {(["block", "change", "verdict", "noise", "sen", "peers", "pooled", speed] as const).map((term) => (
               <li key={term}>
                 <Say k={`club.term.${term}`} />
               </li>

@@ -8,6 +8,7 @@ import { BalanceCells, BalanceHeads } from "./desk-balance.tsx";
 import { DeskLeftOut } from "./desk-left-out.tsx";
 import { DeskProblems } from "./desk-problems.tsx";
 import { Document } from "./document.tsx";
+import { MethodText } from "./method.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 
@@ -53,6 +54,14 @@ export function deskDocument(view: DeskView, assets: AssetNames) {
           <DeskProblems view={view} />
           <Ledger view={view} />
           <DeskLeftOut view={view} />
+          {view.athletes.length === 0 ? null : (
+            <section aria-labelledby="method">
+              <h2 id="method">
+                <Say k="method.head" />
+              </h2>
+              <MethodText at="/athletes/0/report/method" />
+            </section>
+          )}
         </main>
       </Document>
     </ReadingContext.Provider>

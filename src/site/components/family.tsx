@@ -11,6 +11,7 @@ import { Headline } from "./headline.tsx";
 import { Masthead } from "./masthead.tsx";
 import { Measures } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
+import { Method } from "./method.tsx";
 import { Notes, OwnWords } from "./notes.tsx";
 import { Others } from "./others.tsx";
 import { ProgramCard } from "./program.tsx";
@@ -43,6 +44,7 @@ export function FamilyPage() {
         <Section id="counted" head="counted.head">
           <Counted />
         </Section>
+        <Method />
         <Others />
         <Cautions />
         <Consent />

@@ -15,18 +15,25 @@ export interface FigureProps extends Partial<FigureStyle> {
  * @throws when the pointer does not lead to a finite number
  */
 export function Figure(props: FigureProps) {
-  const { at, unit = null, decimals = 0, signed = false, share = false, bare = false, least } = props;
+  const { at, unit = null, decimals = 0, signed = false, share = false, bare = false, least, per } = props;
   const { source, words, units } = useReading();
   const value = readNumber(source, at);
   const shown = formatFigure(
     value,
-    { unit, decimals, signed, share, ...(least === undefined ? {} : { least }) },
+    {
+      unit,
+      decimals,
+      signed,
+      share,
+      ...(least === undefined ? {} : { least }),
+      ...(per === undefined ? {} : { per }),
+    },
     words.language,
     units,
   );
   return (
     <>
-      <data value={String(value)} data-at={at}>
+      <data value={String(value)} data-at={at} data-per={per}>
         {shown.text}
       </data>
       {shown.unit === null || bare ? null : <Unit name={shown.unit} />}

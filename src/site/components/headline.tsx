@@ -20,8 +20,9 @@ import {
   sideBySide,
   takesInZero,
 } from "./series-parts.ts";
+import { Verdict } from "./verdict.tsx";
 
-/** The season in a few lines, one measure each: values, change and range, and no judgement. */
+/** The season in a few lines, one measure each: the verdict, the change and its range, the values behind it. */
 export function Headline() {
   const { report } = useAthlete();
   const measures = measuresOf(report);
@@ -99,6 +100,7 @@ function MeasureLine({ placed }: { readonly placed: Placed }) {
       <p class="setup">
         <Condition of={at} report={report} />
       </p>
+      <Verdict placed={placed} />
       {series.change === null ? null : (
         <p class="big">
           <Say

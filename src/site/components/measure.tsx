@@ -7,11 +7,13 @@ import { Condition, plainCondition } from "./condition.tsx";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
 import { Named, plainName } from "./names.tsx";
+import { Peers } from "./peers.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
 import { measuresOf, type Placed, sessionsOrDays, sessionWord, takesInZero, trendId } from "./series-parts.ts";
 import { SessionTable } from "./session-table.tsx";
+import { BesideVerdict, Verdict } from "./verdict.tsx";
 
 /** Each measure with its chart, its values, what stands behind them, and a table of all days. */
 export function Measures() {
@@ -49,6 +51,7 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
         <Condition of={at} report={report} />
       </p>
       {explain && words.has(about) ? <p class="aside">{words.text(about)}</p> : null}
+      <Verdict placed={placed} />
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
@@ -58,6 +61,9 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
         <Values placed={placed} />
       </div>
       {series.breaks.length === 0 || series.joined ? <Range placed={placed} /> : <Breaks placed={placed} />}
+      <BesideVerdict placed={placed} />
+      <EarlyLate placed={placed} />
+      <Peers placed={placed} />
       {series.joined ? (
         <p class="aside">
           <Joined placed={placed} />
@@ -175,6 +181,24 @@ function Range({ placed }: { readonly placed: Placed }) {
         }}
       />{" "}
       {takesInZero(series.change.ci95) ? <Say k="change.zero" /> : null}
+    </p>
+  );
+}
+
+/** The two ends against each other: the same information, easier to read. */
+function EarlyLate({ placed }: { readonly placed: Placed }) {
+  const { series, at } = placed;
+  if (series.earlyLate === null) return null;
+  return (
+    <p class="aside">
+      <Say
+        k="change.earlyLate"
+        with={{
+          estimate: <SeriesFigure of={at} at="earlyLate/estimate" signed />,
+          low: <SeriesFigure of={at} at="earlyLate/ci95/0" signed bare />,
+          high: <SeriesFigure of={at} at="earlyLate/ci95/1" signed />,
+        }}
+      />
     </p>
   );
 }

@@ -1,5 +1,7 @@
 import type { AthleteReport, GoalReport, Series } from "../../report/schema.ts";
 import { ENVIRONMENTS } from "../../schema/columns.ts";
+import { plainFigure, type Reading } from "../reading.ts";
+import { plainName } from "./names.tsx";
 
 /** A series with the JSON pointer that leads to it. */
 export interface Placed {
@@ -8,12 +10,13 @@ export interface Placed {
   readonly index: number;
 }
 
-/** Sessions from which a page speaks of a change: with fewer the range is so wide that it tells a reader nothing. */
-const SESSIONS_FOR_A_CHANGE = 5;
+/** Sessions from which a page prints the change of a line: with fewer its range is so wide that it tells a reader nothing. */
+const SESSIONS_FOR_A_LINE = 5;
 
-/** The series as a page speaks of it. */
+/** The series as a page speaks of it: few days have a change only where tests are held against their noise. */
 function spokenOf(series: Series): Series {
-  if (series.sessionCount >= SESSIONS_FOR_A_CHANGE) return series;
+  const byTests = series.change?.method === "test-windows" || series.change?.method === "two-tests";
+  if (series.sessionCount >= SESSIONS_FOR_A_LINE || byTests) return series;
   return { ...series, change: null, trend: { ...series.trend, sessionLine: null } };
 }
 
@@ -34,6 +37,25 @@ export function othersOf(report: AthleteReport): Placed[] {
 
 /** Id of the chart of a series. */
 export const trendId = (index: number): string => `trend-${index}`;
+
+/** Id of the chart that puts a series beside peers. */
+export const peersId = (index: number): string => `peers-${index}`;
+
+/** The sentence that stands for a picture of peers. */
+export function peersAlt(reading: Reading, series: Series, at: string): string {
+  const { words } = reading;
+  const style = { unit: series.unit, decimals: series.decimals };
+  const figure = (pointer: string) => plainFigure(reading, `${at}/peers/${pointer}`, style);
+  const common = {
+    metric: plainName(words, "metric", series.metric),
+    middle: figure("bands/p50"),
+    low: figure("bands/p10"),
+    high: figure("bands/p90"),
+  };
+  const { start, end } = series.peers ?? { start: null, end: null };
+  if (start === null || end === null) return words.text("peers.alt", common);
+  return words.text("peers.altEnds", { ...common, start: figure("start/value"), end: figure("end/value") });
+}
 
 /** Sessions are training days unless the trainer named several of one day. */
 export function sessionWord(series: Series): "count.days" | "count.sessions" {

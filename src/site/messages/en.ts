@@ -148,6 +148,92 @@ export const en = {
     "No line was drawn for these {of, select, sessions {sessions} other {days}}, so only the values are shown.",
   "change.noBlocks": "{days}: too few to draw a line or to compare a start with an end.",
   "change.broken": "no change is given: the set-up changed on {day}",
+  // One sentence for each verdict, the same numbers always the same sentence
+  "says.clear-improvement":
+    "Improved. Even the low end of the range, {least}, is more than the smallest change that matters ({worth}).",
+  "says.improvement": "Improved. It may be small or large: between {least} and {most}.",
+  "says.improvement-unweighed":
+    "Improved, by something between {least} and {most}. Nobody has said yet which change matters here.",
+  "says.small-improvement":
+    "A small improvement, somewhere between {least} and {most}: probably less than matters in play ({worth}).",
+  "says.same": "Stayed the same, and we can tell: any change is smaller than one that matters ({worth}).",
+  "says.cannot-tell":
+    "The measurements cannot tell yet: {days} so far, and about {needed} would be needed to see a change that matters.",
+  "says.cannot-tell-long":
+    "The measurements cannot tell. The days differ so much among themselves that a change which just matters would not show within one winter.",
+  "says.cannot-tell-unweighed":
+    "The measurements cannot tell yet: the change may lie anywhere between {low} and {high}.",
+  "says.cannot-tell-looks-differ":
+    "The measurements cannot tell yet: two ways of looking at the same {days} do not agree.",
+  "says.small-decline":
+    "A small decline, somewhere between {least} and {most}: probably less than matters in play ({worth}).",
+  "says.decline": "Declined. It may be small or large: between {least} and {most}.",
+  "says.decline-unweighed":
+    "Declined, by something between {least} and {most}. Nobody has said yet which change matters here.",
+  "says.clear-decline":
+    "Declined. Even the low end of the range, {least}, is more than the smallest change that matters ({worth}).",
+  "says.window-clear-improvement":
+    "Closer to the window of {from} to {to}, and by more than the smallest change that matters: on average {start} outside it at the start, {end} at the end.",
+  "says.window-improvement":
+    "Closer to the window of {from} to {to}, by little or by much: on average {start} outside it at the start, {end} at the end.",
+  "says.window-improvement-unweighed":
+    "Closer to the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+  "says.window-small-improvement":
+    "A little closer to the window of {from} to {to}, probably less than matters in play: on average {start} outside it at the start, {end} at the end.",
+  "says.window-same":
+    "As near to the window of {from} to {to} as before, and we can tell: on average {start} outside it at the start, {end} at the end.",
+  "says.window-cannot-tell":
+    "The measurements cannot tell yet whether the swings came closer to the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+  "says.window-small-decline":
+    "A little further from the window of {from} to {to}, probably less than matters in play: on average {start} outside it at the start, {end} at the end.",
+  "says.window-decline":
+    "Further from the window of {from} to {to}, by little or by much: on average {start} outside it at the start, {end} at the end.",
+  "says.window-decline-unweighed":
+    "Further from the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+  "says.window-clear-decline":
+    "Further from the window of {from} to {to}, and by more than the smallest change that matters: on average {start} outside it at the start, {end} at the end.",
+  "says.no-window": "No window is set for this measure, so more is neither better nor worse.",
+  "says.too-few": "{days}: enough for a line, and too few for a judgement.",
+  "says.one-session": "{days}: values, and no change to speak of.",
+  "says.two-within-noise":
+    "The difference is within what two days of a hitter who did not change may differ by ({noise}).",
+  "says.two-beyond-noise":
+    "The difference is more than two days of a hitter who did not change would differ by ({noise}). Two days are too few for a judgement.",
+  "says.two-noise-unknown":
+    "{days}. How much two days differ by chance is not known here, so nothing is said of a change.",
+  "says.tests-noise-unknown":
+    "Too few hitters took this test to know how much its days differ by chance, so nothing is said of a change.",
+  "says.mix-moved": "The mixture of set-ups moved during the season, so start and end are not compared.",
+  "says.broken": "The set-up changed on the way, so no change is given.",
+  "says.byTests": "From the test days at both ends of the season.",
+  "note.few-sessions": "Few days stand behind this.",
+  "note.short-span": "They lie less than three weeks apart, so nothing is claimed about a whole season.",
+  "note.no-second-look":
+    "Two devices were joined here, which leaves no second way of looking; so nothing is called certain.",
+  "note.worth-below-noise": "One day alone is too noisy to show the smallest change that matters.",
+  "worth.configured": "What matters here: a change of {worth} or more, as the trainer set it.",
+  "worth.season":
+    "What matters here: a change of {worth} or more. That is a fifth of the spread among {athletes} hitters of this season, a convention.",
+  "worth.reference":
+    "What matters here: a change of {worth} or more. That is a fifth of the spread among {athletes} hitters of the same kind, a convention.",
+  "count.hitters": "{n, plural, one {{figure} hitter} other {{figure} hitters}}",
+  "change.earlyLate": "End less start: {estimate}, somewhere between {low} and {high}.",
+  "peers.both":
+    "Of a hundred hitters of the same kind, about {start} were below at the start, and about {end} at the end (plausibly {low} to {high}).",
+  "peers.end": "Of a hundred hitters of the same kind, about {end} were below at the end (plausibly {low} to {high}).",
+  "peers.endOnly": "Of a hundred hitters of the same kind, about {end} were below at the end.",
+  "peers.group": "Compared with {hitters}: {group}; {source}{year}.",
+  "peers.groupUnknown": "Compared with: {group}; {source}{year}.",
+  "peers.alt": "{metric} among peers: eight of ten lie between {low} and {high}, half below {middle}.",
+  "peers.altEnds":
+    "{metric} among peers: eight of ten lie between {low} and {high}, half below {middle}. The hitter went from {start} to {end}.",
+  "peers.year": ", {year}",
+  "peers.tooFew":
+    "{n, plural, one {Only {figure} hitter} other {Only {figure} hitters}} of the same kind on file: too few to compare with.",
+  "peers.line": "{label}: {value}, an average that was published without a spread ({source}).",
+  "peers.sameAge": "Each end is compared with hitters of that age.",
+  "sex.female": "girls and women",
+  "sex.male": "boys and men",
   "break.bat-sensor": "From {day} on, another bat sensor was used: {to}.",
   "break.ball-screen": "From {day} on, another device measured the ball: {to}.",
   "break.device": "From {day} on, another device measured this: {to}.",
@@ -165,7 +251,7 @@ export const en = {
   "break.then": ", then ",
   "change.behind": "{swings} on {days}",
   "change.how":
-    "How to read this: every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing. “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
+    "How to read this: every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing (the best of many rises with their number). “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
 
   // Measure by measure
   "measure.head": "Measure by measure",
@@ -198,7 +284,7 @@ export const en = {
   "table.mean": "Average",
   "table.sd": "Spread (SD)",
   "table.p90": "Top-tenth mark",
-  "table.max": "Highest",
+  "table.max": "Highest of the day",
   "table.scroll": "{name} (scrolls sideways)",
 
   // Other series
@@ -220,6 +306,22 @@ export const en = {
   "goals.atLeast": "{metric} of at least {low}, on {share} of swings, by {by}",
   "goals.atLeastAny": "{metric} of at least {low} by {by}",
   "goals.values": "Start {baseline}, latest {current}.",
+  "goals.plausible": "The latest figure is plausibly {low} to {high}.",
+  "goals.status.met-clear": "Met, and clearly so",
+  "goals.status.met-unsure": "Met, not yet sure",
+  "goals.status.on-course": "On course",
+  "goals.status.behind": "Behind",
+  "goals.status.cannot-tell": "Cannot tell yet",
+  "goals.status.too-few": "Too few training days to say",
+  "goals.chance":
+    "If the trend of these days held, the chance that one day then reaches the goal would be about {chance} in ten.",
+  "goals.chanceLow": "If the trend of these days held, hardly any day then would reach the goal.",
+  "goals.chanceHigh": "If the trend of these days held, nearly every day then would reach the goal.",
+  "goals.zone": "{zone}, on {share} of balls, by {by}",
+  "goals.replaced": "This was the goal until {day}, when it was set anew.",
+  "goals.zoneOf": "A ball counts with {ranges}.",
+  "goals.zoneRange": "{metric} {low} to {high}",
+  "goals.zoneSpray": "direction {low} to {high}, pull side below zero",
   "goals.behind": "Start: {firstSwings} on {firstDays}. Latest: {lastSwings} on {lastDays}.",
   "goals.progress": "{share} of the way from start to goal",
   "goals.past": "At the goal or past it",
@@ -380,9 +482,40 @@ export const en = {
   "club.change": "Change",
   "club.range": "95% range",
   "club.n": "Swings / {of, select, sessions {sessions} other {days}}",
-  "club.senShort": "Theil–Sen",
-  "club.mkShort": "M–K p",
-  "club.perWeek": "per week",
+  "club.verdict": "Verdict",
+  "club.peers": "Peers",
+  "club.percentileRange": "({low} to {high})",
+  "club.notHolding": " †",
+  "club.verdict.none": "none given",
+  "club.verdict.clear-improvement": "improved, clearly",
+  "club.verdict.improvement": "improved",
+  "club.verdict.small-improvement": "improved a little",
+  "club.verdict.same": "the same",
+  "club.verdict.cannot-tell": "cannot tell",
+  "club.verdict.small-decline": "declined a little",
+  "club.verdict.decline": "declined",
+  "club.verdict.clear-decline": "declined, clearly",
+  "club.verdict.too-few": "too few",
+  "club.verdict.not-a-measure": "not a measure",
+  "club.noise.configured": "TE {value} (set)",
+  "club.noise.test-days": "TE {value} (test days, {athletes} hitters)",
+  "club.noise.own-lines": "TE {value} (own lines, {athletes} hitters)",
+  "club.worth.configured": "SWC {value} (set)",
+  "club.worth.season": "SWC {value} (season, {athletes} hitters)",
+  "club.worth.reference": "SWC {value} (reference, {athletes} hitters)",
+  "club.p": "p {p}",
+  "club.pHolm": "Holm {p}",
+  "club.sen": "TS {slope} per week ({low} to {high})",
+  "club.senOnly": "TS {slope} per week",
+  "club.mk": "MK p {p}",
+  "club.lag1": "lag-1 {r}",
+  "club.sdDays": "SD days {sd}",
+  "club.sdSwings": "SD swings {sd}",
+  "club.model": "{method}, df {df}",
+  "club.method.session-line": "line through days",
+  "club.method.mixed": "mixed model",
+  "club.method.test-windows": "test windows",
+  "club.method.two-tests": "two days",
   "club.measure": "Measure and set-up",
   "club.pooled": "pooled",
   "club.dash": "–",
@@ -391,14 +524,50 @@ export const en = {
   "club.misses": "hit {hit}, foul {foul}, miss {miss}, not known {notKnown}",
   "club.term.block": "Start, end: mean of the session means in the first and last block of sessions.",
   "club.term.change": "Change: over the season, from a straight line through session means; range: its 95% interval.",
+  "club.term.verdict":
+    "Verdict: where the 95% interval lies against zero and SWC, the smallest worthwhile change (set by the trainer, or 0.2 of the SD between hitters); “the same” needs the 90% interval within ± SWC. † does not hold when all measures are counted (Holm).",
+  "club.term.noise":
+    "TE: typical error of one session’s mean; own lines: scatter of the group’s sessions about each hitter’s own line. SD days, SD swings: scatter between and within sessions.",
   "club.term.sen":
-    "Theil–Sen: median of the slopes between all pairs of sessions, a second look that single odd days move little.",
-  "club.term.mk":
-    "M–K p: Mann–Kendall test for a steady rise or fall of session means, two-sided p; a second look, not corrected for looking at several measures.",
+    "TS, MK: Theil–Sen slope and Mann–Kendall test on session means, the second look a verdict must pass. Lag-1: likeness of neighbouring sessions; p and range allow for it. df: degrees of freedom.",
+  "club.term.peers":
+    "Peers: percentile at start → end among hitters of the same sport, sex and level, measured the same way, with its 95% range.",
   "club.term.pooled": "Pooled: several set-ups taken together with fixed weights.",
   "club.term.mph": "mph: miles per hour; n: swings; SD: standard deviation.",
   "club.term.kmh": "km/h: kilometres per hour; n: swings; SD: standard deviation.",
   "club.noMeasures": "No measure of the season has values to show.",
+
+  // How a verdict is reached
+  "method.head": "How this was judged",
+  "method.short":
+    "A verdict needs more than a better number: the change has to stand out from how much days differ anyway, and it is held against the smallest change that matters.",
+  "method.open": "How a verdict is reached, and what it cannot say",
+  "method.unit":
+    "A training day counts once. Swings of one day share the day (the sleep, the cold, the sensor), so many swings on few days prove little.",
+  "method.line":
+    "The change is read from a straight line through all the days, never from the first and the last. It is given with the range in which the true change plausibly lies, wider where neighbouring days are alike.",
+  "method.twice":
+    "Every line is looked at a second time in a way that single odd days hardly move. When the two do not agree, the answer is that we cannot tell.",
+  "method.yardsticks":
+    "Two yardsticks stand beside every change: how much one day differs from another without any change, and how large a change must be to matter. The trainer may set both; otherwise the second is a fifth of the spread among hitters of the same kind.",
+  "method.words":
+    "Improved or declined: the whole range lies on one side of no change. The same: the range lies within what would not matter, so we can tell. Cannot tell yet: anything else, which is a normal and honest answer.",
+  "method.few":
+    "With fewer than five days there is no verdict, and with fewer than ten it says so. About how many days would be needed is said where that can be known.",
+  "method.tests":
+    "Days of testing are kept apart from training and compared with each other alone, against how much test days of many hitters differ by chance.",
+  "method.window":
+    "Where the aim is a window, as for an angle, better means nearer to it: what is judged is how far outside the swings were on average.",
+  "method.peers":
+    "Others are hitters of the same sport, sex and level (or age), measured in the same way; where the set-up differs there is no comparison. No other hitter’s name or single value is on this page.",
+  "method.goals":
+    "A goal is clearly met when the whole range of the latest days is there, not when one day was. Start and end were fixed before anybody looked.",
+  "method.best":
+    "A best swing is no evidence: the more swings, the higher the best of them, with no improvement at all.",
+  "method.cannot":
+    "It cannot say why something changed, what will happen next, or whether it would have changed anyway: growth, a new bat and the calendar work too.",
+  "method.rates":
+    "How often it is wrong, measured on {seasons} simulated winters of each kind in which nothing changed: in the worst case about {independent} of a hundred hitters were called changed, about {alike} where neighbouring days are alike, and about {tests} of the noisiest among those judged by tests.",
 
   // Desk
   "desk.title": "Trainer’s desk · {name}",
@@ -407,6 +576,7 @@ export const en = {
   "desk.athletes": "Athletes",
   "desk.none": "No athlete is on file yet.",
   "desk.athlete": "Athlete",
+  "desk.verdicts": "Measures",
   "desk.counted": "Counted",
   "desk.notCounted": "Not counted",
   "desk.setAside": "Set aside",

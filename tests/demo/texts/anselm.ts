@@ -25,7 +25,7 @@ recipients:
   - { id: club-office, reader: club, label: Club office, until: 2030-06-30 }
   - { id: agent, reader: club, label: Agent, until: 2030-06-30 }
 goals:
-  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 77, by: 2026-02-20, set: 2025-10-09 }
+  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 77, by: 2026-03-20, set: 2025-10-09, why: There when his club begins }
   - { metric: exit_velocity, condition: { environment: machine, implement: game }, at_least: 100, share: 0.5, by: 2026-02-20, set: 2025-10-09 }
   - { metric: attack_angle, condition: { environment: machine, implement: game }, window: [4, 14], share: 0.65, by: 2026-02-20, set: 2025-10-09 }
 ---

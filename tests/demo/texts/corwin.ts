@@ -24,7 +24,8 @@ recipients:
   - { id: home, reader: family, label: Home }
   - { id: summer-club, reader: club, label: Summer club, until: 2030-06-30 }
 goals:
-  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 66, by: 2026-02-20, set: 2025-10-08, why: The gain should show against a pitch }
+  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 63.5, by: 2026-02-20, set: 2025-10-08, why: The gain should show against a pitch }
+  - { metric: bat_speed, condition: { environment: machine, implement: game }, target: 66, by: 2026-02-20, set: 2026-01-05, why: The first mark was behind him before the holidays }
   - { metric: exit_velocity, condition: { environment: machine, implement: game }, at_least: 84, share: 0.5, by: 2026-02-20, set: 2025-10-08, why: Hard contact more often than not }
   - { metric: attack_angle, condition: { environment: machine, implement: game }, window: [3, 13], share: 0.6, by: 2026-02-20, set: 2025-10-08, why: A path that meets the pitch for longer }
 ---

@@ -32,6 +32,8 @@ goals:
   - { metric: bat_speed, condition: { environment: machine, implement: game, side: right }, target: 69, by: 2026-02-20, set: 2025-10-09 }
   - { metric: bat_speed, condition: { environment: machine, implement: game, side: left }, target: 64, by: 2026-02-20, set: 2025-10-09 }
   - { metric: attack_angle, condition: { environment: machine, implement: game, side: left }, window: [2, 12], share: 0.6, by: 2026-02-20, set: 2025-10-09 }
+  - { zone: firm-line, condition: { environment: machine, implement: game, side: right }, share: 0.4, by: 2026-02-20, set: 2025-10-09, why: Speed that the ball can feel }
+  - { zone: middle-field, condition: { environment: machine, implement: game, side: left }, share: 0.4, by: 2026-02-20, set: 2025-10-09, why: Room to swing on his own side }
 ---
 
 His father wants to know which side to give up. Nobody has to give up anything in February.

@@ -1,0 +1,78 @@
+import type { Metric } from "../../schema/metric.ts";
+import { sdInterval } from "../../stats/pooled-sd.ts";
+import type { GroupFact, PooledScatter } from "../group-facts.ts";
+import type { Series } from "../schema.ts";
+
+type Noise = NonNullable<Series["noise"]>;
+type Worth = NonNullable<Series["worth"]>;
+
+/** The group that a test's noise must come from: below either number it is not known. */
+const TEST_ATHLETES = 10;
+const TEST_DF = 30;
+/** Degrees of freedom from which a scatter about own lines stands in for a retest. */
+const LINES_DF = 10;
+/** Part of the spread between athletes that is taken as worthwhile where the trainer sets nothing (Hopkins 2004). */
+const SHARE_OF_SPREAD = 0.2;
+/** As it is printed everywhere: MDC95 = 1.96 sqrt(2) SEM (Weir 2005). */
+const MDC95_FACTOR = 1.96 * Math.SQRT2;
+
+const noise = (found: PooledScatter, source: Noise["source"]): Noise => {
+  const { sd, df, athletes } = found;
+  const ci95 = sdInterval(sd, df, 0.95);
+  return { typicalError: sd, ci95: ci95 && [...ci95], df, athletes, mdc95: MDC95_FACTOR * sd, source };
+};
+
+/** The group's day-to-day scatter of a test, where enough athletes took it often enough. */
+export function testScatter(fact: GroupFact | undefined): PooledScatter | null {
+  const found = fact?.testDays;
+  return found && found.athletes >= TEST_ATHLETES && found.df >= TEST_DF ? found : null;
+}
+
+/**
+ * The first yardstick: what two sessions of an athlete who did not change differ by. The trainer's own figure, else for a test the
+ * scatter of its days, else as a stand-in the scatter of athletes' sessions about their own lines.
+ */
+export function noiseOf(metric: Metric, fact: GroupFact | undefined, isTest: boolean): Noise | null {
+  const set = metric.typicalError;
+  if (set !== undefined) {
+    return { typicalError: set, ci95: null, df: null, athletes: null, mdc95: MDC95_FACTOR * set, source: "configured" };
+  }
+  if (isTest) {
+    const found = testScatter(fact);
+    return found && noise(found, "test-days");
+  }
+  const lines = fact?.ownLines;
+  return lines && lines.df >= LINES_DF ? noise(lines, "own-lines") : null;
+}
+
+/** Whom the athlete is one of, for the spread between athletes. */
+export interface Kind {
+  readonly sport: string | null;
+  readonly sex: string | null;
+  readonly level: string | null;
+}
+
+/**
+ * The second yardstick: the smallest change that matters. The trainer's own figure, else a fifth of the spread between athletes of
+ * the same sport, sex and level: of this season with its error taken out, or of the reference sample, whose values are taken as
+ * they are. Null where neither has enough athletes, and for a measure with a window, where a spread between athletes says nothing of how far
+ * outside matters.
+ *
+ * @param reference spread of the reference sample that fits the measure
+ */
+export function worthOf(
+  metric: Metric,
+  fact: GroupFact | undefined,
+  kind: Kind,
+  reference: { readonly sd: number; readonly athletes: number } | null,
+): Worth | null {
+  const set = metric.smallestWorthwhile;
+  if (set !== undefined) return { value: set, source: "configured", athletes: null };
+  if (metric.better === "window") return null;
+  const here = fact?.between.find(
+    ({ sport, sex, level }) => sport === kind.sport && sex === kind.sex && level === kind.level,
+  );
+  if (here && here.sd > 0) return { value: SHARE_OF_SPREAD * here.sd, source: "season", athletes: here.athletes };
+  if (reference === null || reference.sd <= 0) return null;
+  return { value: SHARE_OF_SPREAD * reference.sd, source: "reference", athletes: reference.athletes };
+}
