@@ -1,5 +1,4 @@
 import { checkSample, type Sample } from "./sample.ts";
-
 import { sumOf } from "./sum.ts";
 
 /** What likeness of neighbours costs a line that was fitted as if its points were independent. */
@@ -35,8 +34,7 @@ const MOST = 0.8;
 export function lag1Inflation(residuals: Sample): Lag1Inflation {
   checkSample(residuals, "residuals");
   const n = residuals.length;
-  const squares = sumOf(n, (i) => residuals[i]! ** 2);
-  const lag1 = squares === 0 ? null : sumOf(Math.max(0, n - 1), (i) => residuals[i]! * residuals[i + 1]!) / squares;
+  const lag1 = likeness(residuals);
   const lag1Corrected = lag1 === null || n < FEWEST ? 0 : Math.min(MOST, Math.max(0, (n * lag1 + 2) / (n - 4)));
   const effectiveN = Math.max(3, (n * (1 - lag1Corrected)) / (1 + lag1Corrected));
   return {
@@ -46,4 +44,15 @@ export function lag1Inflation(residuals: Sample): Lag1Inflation {
     effectiveN,
     df: effectiveN - 2,
   };
+}
+
+/** Lag-1 correlation about 0; null when all are 0. */
+function likeness(residuals: Sample): number | null {
+  const largest = Array.from(residuals).reduce((most, one) => Math.max(most, Math.abs(one)), 0);
+  if (largest === 0) return null;
+  // A power of two changes no digit, and tiny residuals keep theirs when squared.
+  const scale = 2 ** Math.floor(Math.log2(largest));
+  const scaled = Float64Array.from(residuals, (one) => one / scale);
+  const squares = sumOf(scaled.length, (i) => scaled[i]! ** 2);
+  return sumOf(scaled.length - 1, (i) => scaled[i]! * scaled[i + 1]!) / squares;
 }

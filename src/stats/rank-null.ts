@@ -4,10 +4,10 @@
  * symmetric, so the lower half says all.
  */
 
-/** Up to this many values the signed-rank distribution is counted out: a quarter of a second, and 2^n still fits a double. */
+/** Up to this many values the signed-rank distribution is counted out: under half a second, and 2^n still fits a double. */
 export const SIGNED_RANK_UP_TO = 1000;
 
-/** Up to this many additions (times 4) the rank-sum distribution is counted out: 200 against 200 values, or 2 against 28,000. */
+/** Up to this many additions (times 4) the rank-sum distribution is counted out: 200 against 200 values, or 2 against 28,000, under a second. */
 const RANK_SUM_WORK = 1.6e9;
 
 /**
@@ -45,8 +45,8 @@ export function rankSumIsCounted(n: number, m: number): boolean {
 /**
  * Chance that at most u of the n m pairs of one value of each sample have the first sample's value on top (Mann and Whitney's U).
  *
- * @param n number of values of one sample, 1 or more; exact while n + m is at most 56, as is m and n exchanged
- * @param m of the other
+ * @param n number of values of one sample, 1 or more
+ * @param m of the other; exact while n + m is at most 56, and the same with n and m exchanged
  * @returns index u = 0 to the whole part of n m / 2 gives P(U <= u)
  * @throws {RangeError} n or m is not a whole number from 1, or `rankSumIsCounted` says no
  * @see Mann & Whitney (1947), Ann Math Stat 18:50-60 (the recurrence: the largest of all values is of one sample or of the other)

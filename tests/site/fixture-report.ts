@@ -99,8 +99,13 @@ export function series(course: Course): Series {
           ci90: [round(gain - half * 0.8), round(gain + half * 0.8)],
           df: course.days - 2,
           method: "session-line",
-          smallestWorthwhile: null,
-          verdict: null,
+          smallestWorthwhile: 0.75,
+          verdict: "improvement",
+          outside: null,
+          p: 0.021,
+          pHolm: 0.0628,
+          holds: false,
+          beyondNoise: null,
         }
       : null,
     trend: {
@@ -121,7 +126,44 @@ export function series(course: Course): Series {
       ols: enough ? { perWeek, ci95: [round(perWeek - 0.1), round(perWeek + 0.1)] } : null,
       mannKendall: enough ? { s: 61, varS: 817, z: 2.1, p: 0.0357 } : null,
     },
-    peers: null,
+    earlyLate: enough ? { estimate: round(gain * 0.8), ci95: [round(gain - half), round(gain + half)], df: 9.4 } : null,
+    sessionSd: enough ? 0.81 : null,
+    repSd: enough ? 2.37 : null,
+    window: null,
+    noise: enough
+      ? { typicalError: 1.13, ci95: [0.98, 1.33], df: 91, athletes: 7, mdc95: 3.13, source: "own-lines" }
+      : null,
+    worth: enough ? { value: 0.75, source: "reference", athletes: 64 } : null,
+    sessionsNeeded: enough ? 41 : null,
+    notes: enough ? ["worth-below-noise"] : ["few-sessions"],
+    says:
+      course.measure === null
+        ? null
+        : enough
+          ? { id: "improvement", args: { least: 0.4, most: 3.1, worth: 0.75, sessions: course.days, needed: 41 } }
+          : { id: (course.breaks ?? []).length > 0 ? "broken" : "too-few", args: { sessions: course.days } },
+    peers:
+      enough && course.metric === "bat_speed"
+        ? {
+            group: { sport: "softball", sex: "female", level: "high-school", ages: [14.1, 18.2] },
+            source: "Invented earlier seasons",
+            year: 2025,
+            n: 64,
+            kind: "value",
+            start: { value: course.from, age: 15, percentile: 38.2, ci95: [27.1, 50.4] },
+            end: { value: course.to, age: 15, percentile: 61.7, ci95: [49.3, 72.8] },
+            bands: {
+              p10: course.from - 6,
+              p25: course.from - 3,
+              p50: course.from + 1,
+              p75: course.from + 4,
+              p90: course.from + 8,
+            },
+            bandsStart: null,
+          }
+        : null,
+    peerLines: [],
+    peersTooFew: enough ? null : 7,
   };
 }
 
@@ -158,6 +200,7 @@ export const full: Report = AthleteReport.parse({
     positions: ["outfield", "pinch-runner"],
     age: 20,
     minor: false,
+    growing: false,
     heights: [
       { date: "2025-10-06", in: 66.5 },
       { date: "2026-02-16", in: 66.5 },
@@ -444,6 +487,7 @@ export const full: Report = AthleteReport.parse({
       },
     ],
   },
+  method: { falseAlarm: { independent: 0.033, alike: 0.081, tests: 0.078 }, seasons: 4000 },
   suggestions: [],
   flags: [],
 } satisfies Record<keyof Report, unknown>);
@@ -463,6 +507,7 @@ export const sparse: Report = AthleteReport.parse({
     positions: [],
     age: 11,
     minor: true,
+    growing: true,
     heights: [{ date: START, in: 57.25 }],
     masses: [{ date: START, lb: 84 }],
     gameBats: [],
@@ -525,6 +570,7 @@ function goal(part: Partial<Goal>): Goal {
     better: "higher",
     condition: {},
     kind: "target",
+    zone: null,
     target: null,
     window: null,
     atLeast: null,
@@ -536,8 +582,10 @@ function goal(part: Partial<Goal>): Goal {
     current: null,
     progress: null,
     ci95: null,
+    currentCi95: null,
     status: null,
     probabilityByDate: null,
+    replacedOn: null,
     baselineN: { sessions: 6, n: 96 },
     currentN: { sessions: 6, n: 104 },
     ...part,
