@@ -1,7 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { NOT_COUNTED_REASONS, SET_ASIDE_REASONS } from "../../src/schema/reasons.ts";
+import {
+  CHANGE_METHODS,
+  GOAL_STATUSES,
+  NOT_COUNTED_REASONS,
+  SENTENCES,
+  SET_ASIDE_REASONS,
+  VERDICTS,
+} from "../../src/schema/reasons.ts";
 import { en } from "../../src/site/messages/en.ts";
 import { localText, type MessageKey, wordsFor } from "../../src/site/words.ts";
 
@@ -36,10 +43,26 @@ describe("the catalogue", () => {
     expect(say(12)).toBe("12 training days");
   });
 
-  test("no sentence is a verdict: none is given before the statistics can bear it", () => {
-    const verdict =
-      /\b(improv\w*|declin\w*|progressed|better|worse|significant\w*|clear(ly)? (gain|loss|change)|cannot tell)\b/i;
-    for (const key of keys) expect(en[key], key).not.toMatch(verdict);
+  test("every sentence, note, status and verdict that a report may give has words", () => {
+    const words = wordsFor("en");
+    for (const id of SENTENCES) expect(words.has(`says.${id}`), id).toBe(true);
+    for (const status of GOAL_STATUSES) expect(words.has(`goals.status.${status}`), status).toBe(true);
+    for (const verdict of VERDICTS) expect(words.has(`club.verdict.${verdict}`), verdict).toBe(true);
+    for (const method of CHANGE_METHODS) expect(words.has(`club.method.${method}`), method).toBe(true);
+  });
+
+  test("what a family reads holds no words of the trade of statistics", () => {
+    const jargon =
+      /\b(significan\w*|p[- ]value|p [<=]|confidence|degrees of freedom|df|ICC|hypothes\w*|regression|likely)\b/i;
+    const family = keys.filter((key) => /^(says|note|worth|peers|method|goals|change|measure|growth)\./.test(key));
+    expect(family.length).toBeGreaterThan(100);
+    for (const key of family) expect(en[key], key).not.toMatch(jargon);
+  });
+
+  test("a verdict outside the sentences for verdicts is nowhere", () => {
+    const judging = /\b(improved|declined|progressed)\b/i;
+    const allowed = /^(says|club\.verdict|club\.term|method)\./;
+    for (const key of keys) if (!allowed.test(key)) expect(en[key], key).not.toMatch(judging);
   });
 
   test("every reason of the ledger has words", () => {

@@ -48,7 +48,7 @@ export function Growth() {
         ))}
       </dl>
       <p class="aside">
-        <Say k="growth.note" />
+        <Say k="growth.note" /> {athlete.growing === true ? <Say k="growth.growing" /> : null}
       </p>
     </Section>
   );

@@ -312,7 +312,7 @@ export const en = {
   "goals.status.on-course": "On course",
   "goals.status.behind": "Behind",
   "goals.status.cannot-tell": "Cannot tell yet",
-  "goals.status.too-few": "Too few training days to say",
+  "goals.status.too-few": "Too few days to say",
   "goals.chance":
     "If the trend of these days held, the chance that one day then reaches the goal would be about {chance} in ten.",
   "goals.chanceLow": "If the trend of these days held, hardly any day then would reach the goal.",
@@ -382,6 +382,8 @@ export const en = {
   "growth.mass": "Body mass",
   "growth.bats": "Game bat",
   "growth.from": "from {day}",
+  "growth.growing":
+    "At this age growth alone moves these measures. Where hitters of the same age are shown, compare with them too, not with the number alone.",
   "growth.note":
     "Growing and changing bats move these measures too; they are given here so that a change can be read beside them.",
 
@@ -543,7 +545,7 @@ export const en = {
     "A verdict needs more than a better number: the change has to stand out from how much days differ anyway, and it is held against the smallest change that matters.",
   "method.open": "How a verdict is reached, and what it cannot say",
   "method.unit":
-    "A training day counts once. Swings of one day share the day (the sleep, the cold, the sensor), so many swings on few days prove little.",
+    "Each day, or each named session of it, counts once. Swings of one day share the day (the sleep, the cold, the sensor), so many swings on few days prove little.",
   "method.line":
     "The change is read from a straight line through all the days, never from the first and the last. It is given with the range in which the true change plausibly lies, wider where neighbouring days are alike.",
   "method.twice":
