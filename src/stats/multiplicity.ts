@@ -7,8 +7,8 @@ function checkChances(p: readonly number[]): void {
   }
 }
 
-/** Places of the values from the smallest up; of equal ones the first comes first. */
-const rising = (p: readonly number[]): number[] => p.map((_, i) => i).sort((a, b) => p[a]! - p[b]! || a - b);
+/** Places of the values from the smallest up. */
+const rising = (p: readonly number[]): number[] => p.map((_, i) => i).sort((a, b) => p[a]! - p[b]!);
 
 /**
  * Holm's adjusted p values: running maximum of (m - i + 1) p(i) from the smallest up. For a few tests each of which matters: the
@@ -21,7 +21,7 @@ const rising = (p: readonly number[]): number[] => p.map((_, i) => i).sort((a, b
  */
 export function holm(p: readonly number[]): number[] {
   checkChances(p);
-  const adjusted = new Array<number>(p.length).fill(0);
+  const adjusted = p.slice();
   let most = 0;
   rising(p).forEach((place, rank) => {
     most = Math.max(most, Math.min(1, (p.length - rank) * p[place]!));
@@ -41,7 +41,7 @@ export function holm(p: readonly number[]): number[] {
  */
 export function benjaminiHochberg(p: readonly number[]): number[] {
   checkChances(p);
-  const adjusted = new Array<number>(p.length).fill(1);
+  const adjusted = p.slice();
   let least = 1;
   const order = rising(p);
   for (let rank = order.length; rank >= 1; rank -= 1) {

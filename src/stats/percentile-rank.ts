@@ -1,4 +1,4 @@
-import type { Interval } from "./interval.ts";
+import { checkLevel, type Interval } from "./interval.ts";
 import { jeffreys, wilson } from "./proportion-ci.ts";
 import { checkSample, type Sample } from "./sample.ts";
 
@@ -33,6 +33,7 @@ export interface PercentileRank {
 export function percentileRank(peers: Sample, value: number, level: number): PercentileRank | null {
   checkSample(peers, "peers");
   checkSample([value], "value");
+  checkLevel(level);
   const n = peers.length;
   if (n === 0) return null;
   let below = 0;
