@@ -2,6 +2,7 @@ import type { ChartRow, GoalMark } from "./chart.ts";
 import { LABEL_PX, LINE_PX } from "./frame.ts";
 import { type Box, boxAround, leastCovering } from "./place-labels.ts";
 import { textWidth } from "./text-width.ts";
+import { NOTE_LIFT } from "./trend-spec.ts";
 
 /** What stands on the plot of a trend chart; times in epoch milliseconds, values in the series' unit. */
 export interface LabelInput {
@@ -11,6 +12,8 @@ export interface LabelInput {
   /** Points along the session line. */
   readonly line: readonly { x: number; y: number }[];
   readonly goal: GoalMark | null;
+  /** Marks at the foot of the plot. */
+  readonly notes: readonly { x: number }[];
   readonly awayWords: readonly { x: number; dx: number; text: string }[];
   readonly words: { readonly goal: string; readonly first: string; readonly last: string };
   readonly xDomain: readonly [number, number];
@@ -86,6 +89,7 @@ function obstacles(input: LabelInput): Box[] {
       const side = 2 * Math.sqrt(dot.size / Math.PI);
       return boxAround(px(dot.x), py(dot.y), side, side);
     }),
+    ...input.notes.map(({ x }) => boxAround(px(x), input.plot.height - NOTE_LIFT, 9, 9)),
     ...input.line.map((point) => boxAround(px(point.x), py(point.y), 12, 3)),
     ...input.blocks.map((bar) => boxAround((px(bar.x) + px(bar.x2)) / 2, py(bar.y), px(bar.x2) - px(bar.x), 4)),
     ...(input.goal === null ? [] : [across(input.goal.low), across(input.goal.high)]),

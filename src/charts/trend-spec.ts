@@ -11,11 +11,16 @@ const at = (x: string, y: string) => ({
 
 const dot = (fill: string) => ({ type: "point", shape: "circle", filled: false, fill, opacity: 1 }) as const;
 
-/** Back to front: absences, changes of set-up, band, goal, line, dots, block means, words. */
+/** Height over the foot of the plot at which the marks of notes stand, px. */
+export const NOTE_LIFT = 5;
+
+/** Back to front: absences, the quiet ribbon, changes of set-up, notes, band, goal, line, dots, block means, words. */
 export const TREND_SPEC: TopLevelSpec = {
   datasets: {
     away: [],
     awayWords: [],
+    quiet: [],
+    notes: [],
     band: [],
     line: [],
     goal: [],
@@ -47,6 +52,11 @@ export const TREND_SPEC: TopLevelSpec = {
       encoding: { x: at("x", "y").x, x2: { field: "x2" } },
     },
     {
+      data: { name: "quiet" },
+      mark: { type: "rect", fill: "var(--quiet)", opacity: 1, x: 0, x2: { expr: "width" } },
+      encoding: { y: at("x", "y").y, y2: { field: "y2" } },
+    },
+    {
       data: { name: "borders" },
       mark: { type: "rule", stroke: "var(--line)", y: { expr: "height" }, y2: { expr: "height + 5" } },
       encoding: { x: at("x", "y").x },
@@ -76,6 +86,19 @@ export const TREND_SPEC: TopLevelSpec = {
         strokeDash: [2, 3],
         y: 0,
         y2: { expr: "height" },
+      },
+      encoding: { x: at("x", "y").x },
+    },
+    {
+      data: { name: "notes" },
+      mark: {
+        type: "point",
+        shape: "triangle-up",
+        filled: true,
+        fill: "var(--second)",
+        size: 42,
+        opacity: 1,
+        y: { expr: `height - ${NOTE_LIFT}` },
       },
       encoding: { x: at("x", "y").x },
     },

@@ -13,11 +13,23 @@ import { valueAxis } from "./value-axis.ts";
 export interface TrendParts {
   readonly series: Pick<
     Series,
-    "sessions" | "first" | "last" | "trend" | "decimals" | "breaks" | "stretches" | "joined"
+    | "sessions"
+    | "first"
+    | "last"
+    | "trend"
+    | "decimals"
+    | "breaks"
+    | "stretches"
+    | "joined"
+    | "better"
+    | "window"
+    | "worth"
   >;
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;
+  /** Days with a note that this reader sees, ISO dates in any order. */
+  readonly notes: readonly string[];
 }
 
 /** Every word that the chart shows, already in the reader's language. */
@@ -39,7 +51,9 @@ const LEAST_AREA = 16;
 
 /**
  * One series over the season: a dot per session (area by swings, hollow below four), the session line with its band when the report
- * has one, goal, absences, block means, and where the set-up became another one an upright line with the mean of each stretch. Any number of sessions, none included, gives a chart.
+ * has one, goal, absences, days with a note, block means, and where the set-up became another one an upright line with the mean of each
+ * stretch. Behind them all lies one quiet ribbon: the window of a window measure, else the smallest change that matters up and down
+ * from where the line starts. Any number of sessions, none included, gives a chart.
  *
  * @param id letters, digits, hyphens
  */
@@ -57,14 +71,30 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
           series.sessions.map((s) => s.date),
         );
   const blocks = blockBars(series);
-  const axis = valueAxis(valuesShown(series, band, goal), series.decimals);
+  const quiet = quietRibbon(series);
+  const axis = valueAxis(
+    [...valuesShown(series, band, goal), ...quiet.flatMap(({ y, y2 }) => [y, y2])],
+    series.decimals,
+  );
   const plot = { width: WIDTH - 38, height: TREND_HEIGHT - 44 };
   const month = months(xDomain, plot.width, 28);
   const dots = sessionDots(series);
   const away = awayColumns(parts.away, xDomain);
   const line = [band[0], band.at(-1)].flatMap((point) => (point === undefined ? [] : [{ x: point.x, y: point.y }]));
   const awayWords = awayLabels(away, words.away, textWidth(words.away, LABEL_PX, 400), xDomain, plot.width);
-  const labels = trendLabels({ blocks, dots, line: band, goal, awayWords, words, xDomain, yDomain: axis.domain, plot });
+  const notes = noteMarks(parts.notes, xDomain);
+  const labels = trendLabels({
+    blocks,
+    dots,
+    line: band,
+    goal,
+    notes,
+    awayWords,
+    words,
+    xDomain,
+    yDomain: axis.domain,
+    plot,
+  });
   const goals = goal === null ? [] : [...new Set([goal.low, goal.high])].map((y) => ({ y }));
   return {
     kind: "trend",
@@ -76,6 +106,8 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
     data: {
       away,
       awayWords: labels.away,
+      quiet,
+      notes,
       band: band.map(({ x, low, high }) => ({ x, low, high })),
       line,
       goal: goals,
@@ -95,6 +127,22 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
       yTitle: words.yTitle,
     },
   };
+}
+
+/** What stands quietly behind the dots; nothing where there is no line to start it from, or no window. */
+function quietRibbon({ better, window, worth, trend }: TrendParts["series"]): { y: number; y2: number }[] {
+  if (better === "window") return window === null ? [] : [{ y: window[0], y2: window[1] }];
+  if (worth === null || trend.sessionLine === null) return [];
+  const { start } = trend.sessionLine;
+  return [{ y: start - worth.value, y2: start + worth.value }];
+}
+
+/** One mark per day with a note, in time order; notes from outside the chart's time are left to the page. */
+function noteMarks(days: readonly string[], [from, to]: readonly [number, number]): { x: number }[] {
+  return [...new Set(days)]
+    .sort()
+    .map((day) => ({ x: dayMiddle(day) }))
+    .filter(({ x }) => x >= from && x <= to);
 }
 
 /** A session's place and the area of its dot in px², in step with its share of the busiest session's swings. */

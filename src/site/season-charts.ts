@@ -1,6 +1,7 @@
 import type { GoalMark } from "../charts/chart.ts";
 import { compareChart } from "../charts/compare.ts";
 import { drawSvg } from "../charts/draw.ts";
+import { peersChart } from "../charts/peers.ts";
 import { trendChart } from "../charts/trend.ts";
 import { weeksChart } from "../charts/weeks.ts";
 import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
@@ -13,6 +14,7 @@ import {
   isGoalOf,
   measuresOf,
   type Placed,
+  peersId,
   sideBySide,
   trendId,
 } from "./components/series-parts.ts";
@@ -39,6 +41,10 @@ export async function drawCharts(
     for (const rows of sideBySide(report)) {
       charts.set(compareId(rows[0]!.series.metric), await drawCompare(report, rows, reading));
     }
+    for (const placed of lines) {
+      const svg = await drawPeers(placed, reading);
+      if (svg !== null) charts.set(peersId(placed.index), svg);
+    }
   }
   if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
   return charts;
@@ -63,6 +69,7 @@ async function drawTrend(report: AthleteReport, { series, index }: Placed, readi
         period: report.period,
         away: report.athlete.away,
         goal: mark === null ? null : { low: mark.low * factor, high: mark.high * factor },
+        notes: report.notes.map(({ date }) => date),
       },
       {
         yTitle: words.text("measure.axis", {
@@ -111,6 +118,8 @@ function scaled(series: Series, factor: number): Series {
       max: session.max * factor,
       shift: session.shift * factor,
     })),
+    window: series.window && [series.window[0] * factor, series.window[1] * factor],
+    worth: series.worth && { ...series.worth, value: series.worth.value * factor },
     first: block(series.first),
     last: block(series.last),
     stretches: series.stretches.map((stretch) => ({ ...stretch, mean: stretch.mean * factor })),
@@ -150,6 +159,49 @@ async function drawCompare(report: AthleteReport, rows: readonly Placed[], readi
         first: words.text("change.first"),
         last: words.text("change.last"),
         decimals,
+      },
+      localeOf(words.language),
+    ),
+  );
+}
+
+/** Where the athlete stands among peers; null where there is no band, or no end to stand in it. */
+async function drawPeers({ series, index }: Placed, { words, units }: Reading): Promise<string | null> {
+  const { peers, decimals } = series;
+  if (peers === null || (peers.start === null && peers.end === null)) return null;
+  const { factor, unit } = shownUnit(series.unit, units);
+  const bands = (of: typeof peers.bands) => ({
+    p10: of.p10 * factor,
+    p25: of.p25 * factor,
+    p50: of.p50 * factor,
+    p75: of.p75 * factor,
+    p90: of.p90 * factor,
+  });
+  const end = (of: typeof peers.end) => of && { ...of, value: of.value * factor };
+  const said = (of: typeof peers.end) =>
+    of === null ? "" : formatFigure(of.value, { unit: series.unit, decimals }, words.language, units).text;
+  return drawSvg(
+    peersChart(
+      peersId(index),
+      {
+        start: end(peers.start),
+        end: end(peers.end),
+        bands: bands(peers.bands),
+        bandsStart: peers.bandsStart && bands(peers.bandsStart),
+        decimals,
+      },
+      {
+        xTitle: words.text("measure.axis", {
+          metric: plainName(words, "metric", series.metric),
+          unit: unitText(words, unit).trim(),
+        }),
+        start: words.text("change.first"),
+        end: words.text("change.last"),
+        startValue: said(peers.start),
+        endValue: said(peers.end),
+        most: words.text("peers.keyMost"),
+        half: words.text("peers.keyHalf"),
+        hitter: words.text("peers.keyHitter"),
       },
       localeOf(words.language),
     ),

@@ -46,7 +46,7 @@ describe("every kind of chart, with much data, little and none", () => {
   });
 
   test("colours are names of the page's palette alone", async () => {
-    const palette = ["card", "ink", "ink-soft", "line", "mark", "band", "second", "goal", "away"].map(
+    const palette = ["card", "ink", "ink-soft", "line", "mark", "band", "second", "goal", "away", "quiet"].map(
       (c) => `var(--${c})`,
     );
     for (const svg of (await drawn(examples)).values()) {
@@ -179,6 +179,7 @@ describe("any season", () => {
           period: PERIOD,
           away: [],
           goal: goal === null ? null : { low: goal, high: goal },
+          notes: [],
         };
         const found = numbers(await drawSvg(trendChart("trend-1", parts, TREND_WORDS, "en")));
         expect(found.every((n) => Number.isFinite(n) && Math.abs(n) < 1000)).toBe(true);

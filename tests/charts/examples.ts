@@ -1,5 +1,6 @@
 import type { ChartSpec } from "../../src/charts/chart.ts";
 import { compareChart } from "../../src/charts/compare.ts";
+import { type PeersParts, type PeersWords, peersChart } from "../../src/charts/peers.ts";
 import { type TrendParts, type TrendWords, trendChart } from "../../src/charts/trend.ts";
 import { type WeeksParts, type WeeksWords, weeksChart } from "../../src/charts/weeks.ts";
 import type { Series, SessionValue } from "../../src/report/schema.ts";
@@ -37,6 +38,9 @@ export function series(sessions: SessionValue[], more: Partial<TrendParts["serie
     breaks: [],
     stretches: [],
     joined: false,
+    better: "higher",
+    window: null,
+    worth: null,
     ...more,
   };
 }
@@ -92,37 +96,52 @@ const angle = steady(20, 5, 3, 2.5, [12, 15, 9]);
 
 export const PARTS: Readonly<Record<string, TrendParts>> = {
   gain: {
-    series: series(gain, { ...blocks(gain, 6), trend: line(61.2, 66.9, 0.12) }),
+    series: series(gain, {
+      ...blocks(gain, 6),
+      trend: line(61.2, 66.9, 0.12),
+      worth: { value: 1.5, source: "configured", athletes: null },
+    }),
     period: PERIOD,
     away: AWAY,
     goal: { low: 72, high: 72 },
+    notes: ["2025-11-20", "2025-10-12", "2025-11-20", "2024-01-01"],
   },
-  drop: { series: series(drop, blocks(drop, 4)), period: PERIOD, away: AWAY, goal: null },
+  drop: { series: series(drop, blocks(drop, 4)), period: PERIOD, away: AWAY, goal: null, notes: [] },
   window: {
-    series: series(angle, { ...blocks(angle, 5), trend: line(5, 8, 0.2) }),
+    series: series(angle, { ...blocks(angle, 5), trend: line(5, 8, 0.2), better: "window", window: [4, 11] }),
     period: PERIOD,
     away: [],
     goal: { low: 4, high: 11 },
+    notes: [],
   },
-  none: { series: series([]), period: PERIOD, away: AWAY, goal: null },
-  one: { series: series([session("2025-11-03", 58.2, 12)]), period: PERIOD, away: [], goal: { low: 60, high: 60 } },
+  none: { series: series([]), period: PERIOD, away: AWAY, goal: null, notes: [] },
+  one: {
+    series: series([session("2025-11-03", 58.2, 12)]),
+    period: PERIOD,
+    away: [],
+    goal: { low: 60, high: 60 },
+    notes: [],
+  },
   two: {
     series: series([session("2025-11-03", 58.2, 12), session("2026-01-20", 59.6, 3)]),
     period: PERIOD,
     away: [],
     goal: null,
+    notes: [],
   },
   alike: {
     series: series(Array.from({ length: 9 }, (_, i) => session(day(i * 12), 60, 10))),
     period: PERIOD,
     away: [],
     goal: null,
+    notes: [],
   },
   seconds: {
     series: series(steady(14, 0.171, -0.012, 0.004, [16, 20]), { decimals: 3 }),
     period: PERIOD,
     away: [{ from: "2025-11-27", to: "2025-11-29" }, ...AWAY],
     goal: { low: 0.15, high: 0.15 },
+    notes: [],
   },
 };
 
@@ -205,6 +224,40 @@ export function compareExamples(): ChartSpec[] {
   ];
 }
 
+export const PEERS_WORDS: PeersWords = {
+  xTitle: "Bat speed, mph",
+  start: "Start",
+  end: "End",
+  startValue: "62.1 mph",
+  endValue: "66.0 mph",
+  most: "eight of ten",
+  half: "middle half",
+  hitter: "this hitter",
+};
+export const BANDS = { p10: 58, p25: 60.5, p50: 63, p75: 66, p90: 69 };
+
+export const PEERS: Readonly<Record<string, PeersParts>> = {
+  both: {
+    start: { value: 62.1, age: 14.1, percentile: 45, ci95: [38, 52] },
+    end: { value: 66, age: 14.5, percentile: 70, ci95: [63, 76] },
+    bands: { p10: 59, p25: 61.5, p50: 64, p75: 67, p90: 70 },
+    bandsStart: BANDS,
+    decimals: 1,
+  },
+  end: {
+    start: null,
+    end: { value: 80, age: null, percentile: 99, ci95: null },
+    bands: BANDS,
+    bandsStart: null,
+    decimals: 1,
+  },
+  neither: { start: null, end: null, bands: BANDS, bandsStart: null, decimals: 1 },
+};
+
+export function peersExamples(): ChartSpec[] {
+  return Object.entries(PEERS).map(([name, parts]) => peersChart(`peers-${name}`, parts, PEERS_WORDS, "en"));
+}
+
 export function allExamples(): ChartSpec[] {
-  return [...trendExamples(), ...weeksExamples(), ...compareExamples()];
+  return [...trendExamples(), ...weeksExamples(), ...compareExamples(), ...peersExamples()];
 }

@@ -6,7 +6,7 @@ import { day, line, PARTS, PERIOD, series, session, TREND_WORDS } from "./exampl
 
 const noon = (iso: string) => Date.parse(`${iso}T12:00:00Z`);
 const made = (parts: (typeof PARTS)[string]) => trendChart("trend-0", parts, TREND_WORDS, "en");
-const bare = { period: PERIOD, away: [], goal: null };
+const bare = { period: PERIOD, away: [], goal: null, notes: [] };
 
 describe("the dots of a trend chart", () => {
   const chart = made({
@@ -125,4 +125,29 @@ test("sessions that are all alike still get an axis with room above and below", 
 
 test("without a session there are no value ticks to read anything from", () => {
   expect(made(PARTS.none!).signals.yTicks).toEqual([]);
+});
+
+describe("the quiet ribbon and the marks of notes", () => {
+  test("what matters lies up and down from where the line starts, and on the sheet", () => {
+    const chart = made(PARTS.gain!);
+    expect(chart.data.quiet).toEqual([{ y: 61.2 - 1.5, y2: 61.2 + 1.5 }]);
+    const [low] = chart.signals.yDomain as readonly number[];
+    expect(low).toBeLessThan(59.7);
+  });
+
+  test("a window measure has its window instead, whatever matters", () => {
+    const worth = { value: 2, source: "configured", athletes: null } as const;
+    const { series: of } = PARTS.window!;
+    expect(made({ ...PARTS.window!, series: { ...of, worth } }).data.quiet).toEqual([{ y: 4, y2: 11 }]);
+    expect(made({ ...PARTS.window!, series: { ...of, worth, window: null } }).data.quiet).toEqual([]);
+  });
+
+  test("without a line there is nowhere to start it from", () => {
+    const { series: of } = PARTS.gain!;
+    expect(made({ ...PARTS.gain!, series: { ...of, trend: series([]).trend } }).data.quiet).toEqual([]);
+  });
+
+  test("each day with a note has one mark, in time order; a note from before the season none", () => {
+    expect(made(PARTS.gain!).data.notes).toEqual([{ x: noon("2025-10-12") }, { x: noon("2025-11-20") }]);
+  });
 });

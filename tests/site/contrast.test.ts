@@ -35,11 +35,11 @@ describe.each([
 ])("colours %s", (_name, roles) => {
   test("all roles are there", () => {
     expect(Object.keys(roles).sort()).toEqual(
-      ["away", "band", "card", "goal", "ink", "ink-soft", "line", "mark", "paper", "second"].sort(),
+      ["away", "band", "card", "goal", "ink", "ink-soft", "line", "mark", "paper", "quiet", "second"].sort(),
     );
   });
 
-  test.each(["paper", "card", "away"])("text on %s has a contrast of at least 4.5", (ground) => {
+  test.each(["paper", "card", "away", "quiet"])("text on %s has a contrast of at least 4.5", (ground) => {
     expect(contrast(roles.ink!, roles[ground]!)).toBeGreaterThanOrEqual(4.5);
     expect(contrast(roles["ink-soft"]!, roles[ground]!)).toBeGreaterThanOrEqual(4.5);
   });
@@ -48,11 +48,14 @@ describe.each([
     expect(contrast(roles[role]!, roles.paper!)).toBeGreaterThanOrEqual(4.5);
   });
 
-  test.each(["mark", "second", "goal"])("%s stands out from paper, card and absence tint by at least 3", (role) => {
-    for (const ground of ["paper", "card", "away"]) {
-      expect(contrast(roles[role]!, roles[ground]!)).toBeGreaterThanOrEqual(3);
-    }
-  });
+  test.each(["mark", "second", "goal"])(
+    "%s stands out from paper, card and absence tint and ribbon by at least 3",
+    (role) => {
+      for (const ground of ["paper", "card", "away", "quiet"]) {
+        expect(contrast(roles[role]!, roles[ground]!)).toBeGreaterThanOrEqual(3);
+      }
+    },
+  );
 
   test("dots and line stand out from the band behind them by at least 3", () => {
     expect(contrast(roles.mark!, roles.band!)).toBeGreaterThanOrEqual(3);

@@ -65,10 +65,7 @@ describe("laws", () => {
   test("a faster value never ranks lower, and the three ranks are in order, each inside its interval", () => {
     fc.assert(
       fc.property(peers, speed, speed, (list, a, b) => {
-        const [slow, fast] = [
-          percentileRank(list, Math.min(a, b), 0.95)!,
-          percentileRank(list, Math.max(a, b), 0.95)!,
-        ];
+        const [slow, fast] = [percentileRank(list, Math.min(a, b), 0.95)!, percentileRank(list, Math.max(a, b), 0.95)!];
         for (const kind of ["strict", "weak", "mean"] as const) expect(slow[kind]).toBeLessThanOrEqual(fast[kind]);
         for (const { strict, weak, mean, wilsonMean, wilsonWeak } of [slow, fast]) {
           expect(strict).toBeLessThanOrEqual(mean);

@@ -108,13 +108,18 @@ describe("laws", () => {
   test("any share of the tries has limits about it, also a crumb of one and a level of nearly nothing", () => {
     const crumb = fc.oneof(fc.double({ min: 0, max: 1, noNaN: true }), fc.constantFrom(0, 1, 1e-20, 5e-324, 1 - 1e-16));
     fc.assert(
-      fc.property(crumb, fc.integer({ min: 1, max: 1e9 }), fc.constantFrom(1e-17, 0.95, 1 - 1e-15), (part, n, wanted) => {
-        const [lower, upper] = wilson(part * n, n, wanted);
-        expect(lower).toBeGreaterThanOrEqual(0);
-        expect(lower).toBeLessThanOrEqual(part + 1e-15);
-        expect(upper).toBeGreaterThanOrEqual(part - 1e-15);
-        expect(upper).toBeLessThanOrEqual(1);
-      }),
+      fc.property(
+        crumb,
+        fc.integer({ min: 1, max: 1e9 }),
+        fc.constantFrom(1e-17, 0.95, 1 - 1e-15),
+        (part, n, wanted) => {
+          const [lower, upper] = wilson(part * n, n, wanted);
+          expect(lower).toBeGreaterThanOrEqual(0);
+          expect(lower).toBeLessThanOrEqual(part + 1e-15);
+          expect(upper).toBeGreaterThanOrEqual(part - 1e-15);
+          expect(upper).toBeLessThanOrEqual(1);
+        },
+      ),
     );
   });
 });

@@ -56,6 +56,7 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
             <Say k={captionOf(series)} with={{ of: sessionsOrDays(series) }} />
+            {besideCaption(series, report).map((key) => ` ${words.text(key)}`)}
           </ChartFigure>
         )}
         <Values placed={placed} />
@@ -85,6 +86,17 @@ function captionOf({ first, last, trend, breaks, joined }: Series): MessageKey {
   if (breaks.length > 0 && !joined) return "measure.captionBroken";
   if (first === null || last === null) return "measure.captionDots";
   return trend.sessionLine === null ? "measure.caption" : "measure.captionLine";
+}
+
+/** What else is drawn: the quiet ribbon and the days with a note. */
+function besideCaption({ better, window, worth, trend }: Series, { notes }: AthleteReport): MessageKey[] {
+  const isWindow = better === "window" && window !== null;
+  const isWorth = better !== "window" && worth !== null && trend.sessionLine !== null;
+  return [
+    ...(isWindow ? (["measure.captionWindow"] as const) : []),
+    ...(isWorth ? (["measure.captionWorth"] as const) : []),
+    ...(notes.length > 0 ? (["measure.captionNotes"] as const) : []),
+  ];
 }
 
 /** The sentence that stands for a trend chart. */

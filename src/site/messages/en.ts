@@ -227,6 +227,9 @@ export const en = {
   "peers.alt": "{metric} among peers: eight of ten lie between {low} and {high}, half below {middle}.",
   "peers.altEnds":
     "{metric} among peers: eight of ten lie between {low} and {high}, half below {middle}. The hitter went from {start} to {end}.",
+  "peers.keyMost": "eight of ten",
+  "peers.keyHalf": "middle half",
+  "peers.keyHitter": "this hitter",
   "peers.year": ", {year}",
   "peers.tooFew":
     "{n, plural, one {Only {figure} hitter} other {Only {figure} hitters}} of the same kind on file: too few to compare with.",
@@ -272,6 +275,9 @@ export const en = {
     "Dots are {of, select, sessions {sessions} other {training days}}. At the upright line the set-up changed; the bars are the averages before and after.",
   "measure.captionLine":
     "Dots are {of, select, sessions {sessions} other {training days}}, with the line through them; the bars are the averages of start and end.",
+  "measure.captionWorth": "Changes inside the grey ribbon are smaller than what matters.",
+  "measure.captionWindow": "The grey ribbon is the window.",
+  "measure.captionNotes": "Triangles at the foot are days with a note.",
   "measure.axis": "{metric}, {unit}",
   "measure.goalMark": "goal {value}",
   "measure.goalWindow": "goal {low} to {high}",
