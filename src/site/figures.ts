@@ -13,6 +13,8 @@ export interface FigureStyle {
   readonly share?: boolean;
   /** A share of 0 to 1 shown as so many of this number: 0.33 of ten is 3. */
   readonly per?: number;
+  /** A percentile: shown whole, at least 1 and at most 99, because nobody can know that all of a hundred were below. */
+  readonly percentile?: boolean;
   /** Smaller values than this, but for zero itself, are shown as "<" and this: a p of 0.00002 is not 0.000. */
   readonly least?: number;
 }
@@ -80,13 +82,15 @@ export function formatFigure(
   const decimals = Math.max(0, style.decimals + (shown?.decimals ?? 0));
   const number = formatter(localeOf(language), decimals, style.signed ?? false, style.share ?? false);
   const tiny = style.least !== undefined && value > 0 && value < style.least;
-  const scaled = value * (shown?.factor ?? 1) * (style.per ?? 1);
+  const scaled = style.percentile === true ? inHundred(value) : value * (shown?.factor ?? 1) * (style.per ?? 1);
   const text = number.format(tiny ? (style.least ?? 0) : scaled).replaceAll("-", "−");
   return {
     text: tiny ? `<${text}` : text,
     unit: shown?.unit ?? null,
   };
 }
+
+const inHundred = (percentile: number): number => Math.max(1, Math.min(99, percentile));
 
 export type DayStyle = "long" | "short" | "month";
 

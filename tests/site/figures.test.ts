@@ -44,6 +44,16 @@ describe("figures", () => {
     expect(() => formatFigure(value, mph, "en", "imperial")).toThrow(RangeError);
   });
 
+  test.each([
+    [0, "1"],
+    [0.4, "1"],
+    [50.6, "51"],
+    [99.6, "99"],
+    [100, "99"],
+  ])("a percentile of %d is told as %s", (value, text) => {
+    expect(formatFigure(value, { unit: null, decimals: 0, percentile: true }, "en", "imperial").text).toBe(text);
+  });
+
   test("a day is the same day in any time zone", () => {
     const before = process.env.TZ;
     for (const zone of ["Pacific/Kiritimati", "America/Adak", "UTC"]) {

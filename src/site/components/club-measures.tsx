@@ -154,11 +154,11 @@ function Percentiles({ placed }: { readonly placed: Placed }) {
     <>
       {peers.start === null ? null : (
         <>
-          <Figure at={`${at}/start/percentile`} /> →{" "}
+          <Figure at={`${at}/start/percentile`} percentile /> →{" "}
         </>
       )}
       <b>
-        <Figure at={`${at}/end/percentile`} />
+        <Figure at={`${at}/end/percentile`} percentile />
       </b>
       {peers.end.ci95 === null ? null : (
         <small>

@@ -3,11 +3,8 @@ import type { DeskLink, DeskView } from "../desk-view.ts";
 import { useReading } from "../reading.ts";
 import { BalanceCells, BalanceHeads } from "./desk-balance.tsx";
 import { Figure } from "./figure.tsx";
-import { plainName } from "./names.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
-import { measuresOf } from "./series-parts.ts";
-import { answerOf, Mark } from "./verdict.tsx";
 
 /** Every athlete: rows, links, and in words why a page is not published. */
 export function DeskAthletes({ view }: { readonly view: DeskView }) {
@@ -31,7 +28,6 @@ export function DeskAthletes({ view }: { readonly view: DeskView }) {
                 <th scope="col" class="n">
                   {words.text("desk.days")}
                 </th>
-                <th scope="col">{words.text("desk.verdicts")}</th>
                 <BalanceHeads />
                 <th scope="col">{words.text("desk.family")}</th>
                 <th scope="col">{words.text("desk.club")}</th>
@@ -70,9 +66,6 @@ function AthleteRow({ athlete, index }: { readonly athlete: DeskView["athletes"]
       <td class="n">
         <Figure at={`/athletes/${index}/report/work/days`} />
       </td>
-      <td>
-        <Verdicts report={report} />
-      </td>
       <BalanceCells at={`/balances/${index}`} />
       {(["family", "club"] as const).map((reader) => (
         <td key={reader}>
@@ -92,27 +85,6 @@ function AthleteRow({ athlete, index }: { readonly athlete: DeskView["athletes"]
         </span>
       </td>
     </tr>
-  );
-}
-
-/** One mark for each measure, in the facility's order, each with its words. */
-function Verdicts({ report }: { readonly report: DeskView["athletes"][number]["report"] }) {
-  const { words } = useReading();
-  return (
-    <ul class="marks">
-      {measuresOf(report).map(({ series, at }) => {
-        const verdict = series.change?.verdict ?? null;
-        const answer = series.says === null ? "none" : answerOf(series.says.id);
-        const said = words.text(verdict === null ? "club.verdict.none" : `club.verdict.${verdict}`);
-        const name = `${plainName(words, "metric", series.metric)}, ${plainName(words, "environment", series.condition.environment ?? "none")}: ${said}`;
-        return (
-          <li key={at} title={name}>
-            <Mark of={answer} />
-            <span class="hidden">{name}</span>
-          </li>
-        );
-      })}
-    </ul>
   );
 }
 

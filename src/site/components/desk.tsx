@@ -5,6 +5,7 @@ import { wordsFor } from "../words.ts";
 import { Day } from "./day.tsx";
 import { DeskAthletes } from "./desk-athletes.tsx";
 import { BalanceCells, BalanceHeads } from "./desk-balance.tsx";
+import { DeskChanges } from "./desk-changes.tsx";
 import { DeskLeftOut } from "./desk-left-out.tsx";
 import { DeskProblems } from "./desk-problems.tsx";
 import { Document } from "./document.tsx";
@@ -51,6 +52,7 @@ export function deskDocument(view: DeskView, assets: AssetNames) {
         </header>
         <main id="main">
           <DeskAthletes view={view} />
+          <DeskChanges view={view} />
           <DeskProblems view={view} />
           <Ledger view={view} />
           <DeskLeftOut view={view} />

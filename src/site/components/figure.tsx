@@ -15,7 +15,7 @@ export interface FigureProps extends Partial<FigureStyle> {
  * @throws when the pointer does not lead to a finite number
  */
 export function Figure(props: FigureProps) {
-  const { at, unit = null, decimals = 0, signed = false, share = false, bare = false, least, per } = props;
+  const { at, unit = null, decimals = 0, signed = false, share = false, bare = false, least, per, percentile } = props;
   const { source, words, units } = useReading();
   const value = readNumber(source, at);
   const shown = formatFigure(
@@ -27,6 +27,7 @@ export function Figure(props: FigureProps) {
       share,
       ...(least === undefined ? {} : { least }),
       ...(per === undefined ? {} : { per }),
+      ...(percentile === undefined ? {} : { percentile }),
     },
     words.language,
     units,

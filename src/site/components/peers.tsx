@@ -46,7 +46,7 @@ export function Peers({ placed }: { readonly placed: Placed }) {
 
 function Standing({ peers, at }: { readonly peers: NonNullable<Series["peers"]>; readonly at: string }) {
   const { start, end, bandsStart, n, year, source, group } = peers;
-  const place = (which: "start" | "end") => <Figure at={`${at}/${which}/percentile`} />;
+  const place = (which: "start" | "end") => <Figure at={`${at}/${which}/percentile`} percentile />;
   return (
     <>
       {end === null ? null : (

@@ -17,10 +17,12 @@ export function answerOf(id: string): Answer {
   return id.includes("cannot-tell") ? "open" : "none";
 }
 
-/** A verdict's mark: a sign in a ring, said by the sentence beside it. */
-export function Mark({ of }: { readonly of: Answer }) {
+/** A verdict's mark: a sign in a ring, said by the sentence beside it or, where there is none, by `says`. */
+export function Mark({ of, says }: { readonly of: Answer; readonly says?: string }) {
+  const spoken =
+    says === undefined ? { "aria-hidden": "true" as const } : { role: "img" as const, "aria-label": says, title: says };
   return (
-    <span class={`mark ${of}`} aria-hidden="true">
+    <span class={`mark ${of}`} {...spoken}>
       {MARKS[of]}
     </span>
   );

@@ -584,7 +584,9 @@ export const en = {
   "desk.athletes": "Athletes",
   "desk.none": "No athlete is on file yet.",
   "desk.athlete": "Athlete",
-  "desk.verdicts": "Measures",
+  "desk.changes": "What changed",
+  "desk.changesKey":
+    "The signs: + better, − worse, = the same, ? the measurements cannot tell, a dot where there is no verdict (the athlete's report says why). Beside them the change over the season.",
   "desk.counted": "Counted",
   "desk.notCounted": "Not counted",
   "desk.setAside": "Set aside",
