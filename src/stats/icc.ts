@@ -35,7 +35,7 @@ export function icc(anova: TrialsAnova, level: number): Icc {
   };
 }
 
-/** McGraw and Wong's interval of the agreement, its degrees of freedom by Satterthwaite. */
+/** McGraw and Wong's interval of the agreement, its degrees of freedom by Satterthwaite; null where they are next to none. */
 function agreementInterval({ n, k, subjects, trials, error }: TrialsAnova, r: number, level: number): Interval | null {
   if (error === 0 && trials === 0) return null;
   const a = (k * r) / (n * (1 - r));
@@ -45,6 +45,8 @@ function agreementInterval({ n, k, subjects, trials, error }: TrialsAnova, r: nu
   const upper = (1 + level) / 2;
   const lowF = fQuantile(upper, n - 1, df);
   const highF = fQuantile(upper, df, n - 1);
+  // So few degrees of freedom that the quantile leaves the range of a double: nothing is known of the lower end.
+  if (!Number.isFinite(lowF)) return null;
   const rest = k * trials + (k * n - k - n) * error;
   return [
     (n * (subjects - lowF * error)) / (lowF * rest + n * subjects),
