@@ -52,6 +52,21 @@ export function trialsAnova(trialsBySubject: readonly (readonly number[])[]): Tr
   };
 }
 
+/**
+ * Standard error of measurement from a spread between subjects and a reliability: SD sqrt(1 - ICC), in the values' unit.
+ *
+ * @throws {RangeError} an SD below 0, an ICC above 1
+ * @see Hopkins (2000), Sports Med 30:1-15
+ */
+export function standardError(sd: number, icc: number): number {
+  if (!(sd >= 0 && Number.isFinite(sd))) throw new RangeError(`an SD is 0 or more, got ${sd}`);
+  if (!(icc <= 1 && Number.isFinite(icc))) throw new RangeError(`an ICC is at most 1, got ${icc}`);
+  return sd * Math.sqrt(1 - icc);
+}
+
+/** Smallest difference of two measurements that is more than noise, 95 %: 1.96 sqrt(2) errors of one, in their unit. */
+export const smallestDetectable = (error: number): number => 1.96 * Math.SQRT2 * error;
+
 /** What two measurements of an unchanged subject differ by. In the values' unit. */
 export interface TypicalError {
   /** sqrt of the error mean square: a systematic change from trial to trial is taken out. */
@@ -81,7 +96,7 @@ export function typicalError({ n, k, error, within }: TrialsAnova, level: number
     interval: sdInterval(found, df, level),
     df,
     withBias: Math.sqrt(within),
-    mdc95: 1.96 * Math.SQRT2 * found,
+    mdc95: smallestDetectable(found),
     mdc95Exact: normalQuantile(0.975) * Math.SQRT2 * found,
   };
 }

@@ -3,6 +3,7 @@ import path from "node:path";
 import * as z from "zod";
 import { disagreements, outsideRanges, Tolerance } from "./agreement.ts";
 import type { Check } from "./check.ts";
+import { domainTests } from "./domain-cases.ts";
 import { STATS_CHECKS } from "./stats.ts";
 
 /** One case as a test: `run` throws when the code disagrees with it, or when nothing here knows how to run it. */
@@ -38,8 +39,8 @@ const StatsFile = z.strictObject({
 const Named = z.looseObject({ id: z.string().min(1) });
 
 /**
- * Every case in a folder as a test: `stats/*.json` one test a case, and one failing test for each JSON file that nothing
- * here knows. Files of other kinds (a README) are not cases.
+ * Every case in a folder as a test: `stats/*.json` and `domain-checks.json` one test a case, and one failing test for each JSON file
+ * that nothing here knows. Files of other kinds (a README) are not cases.
  *
  * @param folder a path; a missing folder or one without cases gives one failing test
  */
@@ -50,11 +51,11 @@ export function referenceTests(folder: string): ReferenceTest[] {
     .filter((file) => file.endsWith(".json"))
     .sort();
   if (files.length === 0) return [failing(folder, "it holds no cases")];
-  const tests = files.flatMap((file) =>
-    /^stats\/[^/]+$/.test(file)
-      ? testsOfStatsFile(file, path.join(folder, file))
-      : [failing(file, "no check is known for this file")],
-  );
+  const tests = files.flatMap((file) => {
+    if (/^stats\/[^/]+$/.test(file)) return testsOfStatsFile(file, path.join(folder, file));
+    if (file === "domain-checks.json") return domainTests(path.join(folder, file));
+    return [failing(file, "no check is known for this file")];
+  });
   return [...tests, ...repeatedTitles(tests)];
 }
 

@@ -1,5 +1,7 @@
 import type { Metric } from "../../schema/metric.ts";
 import { sdInterval } from "../../stats/pooled-sd.ts";
+import { smallestDetectable } from "../../stats/reliability.ts";
+import { SHARE_OF_SPREAD } from "../../stats/smallest-worthwhile.ts";
 import type { GroupFact, PooledScatter } from "../group-facts.ts";
 import type { Series } from "../schema.ts";
 
@@ -11,15 +13,11 @@ const TEST_ATHLETES = 10;
 const TEST_DF = 30;
 /** Degrees of freedom from which a scatter about own lines stands in for a retest. */
 const LINES_DF = 10;
-/** Part of the spread between athletes that is taken as worthwhile where the trainer sets nothing (Hopkins 2004). */
-const SHARE_OF_SPREAD = 0.2;
-/** As it is printed everywhere: MDC95 = 1.96 sqrt(2) SEM (Weir 2005). */
-const MDC95_FACTOR = 1.96 * Math.SQRT2;
 
 const noise = (found: PooledScatter, source: Noise["source"]): Noise => {
   const { sd, df, athletes } = found;
   const ci95 = sdInterval(sd, df, 0.95);
-  return { typicalError: sd, ci95: ci95 && [...ci95], df, athletes, mdc95: MDC95_FACTOR * sd, source };
+  return { typicalError: sd, ci95: ci95 && [...ci95], df, athletes, mdc95: smallestDetectable(sd), source };
 };
 
 /** The group's day-to-day scatter of a test, where enough athletes took it often enough. */
@@ -35,7 +33,14 @@ export function testScatter(fact: GroupFact | undefined): PooledScatter | null {
 export function noiseOf(metric: Metric, fact: GroupFact | undefined, isTest: boolean): Noise | null {
   const set = metric.typicalError;
   if (set !== undefined) {
-    return { typicalError: set, ci95: null, df: null, athletes: null, mdc95: MDC95_FACTOR * set, source: "configured" };
+    return {
+      typicalError: set,
+      ci95: null,
+      df: null,
+      athletes: null,
+      mdc95: smallestDetectable(set),
+      source: "configured",
+    };
   }
   if (isTest) {
     const found = testScatter(fact);
