@@ -91,7 +91,9 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   "no-pages-in-language": entry(note, "a language in which there are no pages yet", at(PROFILE, 6, 11), {
     language: "es",
   }),
-  "not-used-yet": entry(note, "this is checked, and nothing uses it yet", at(PROFILE, 9, 1), { what: "gates" }),
+  "not-used-yet": entry(note, "this is checked, and nothing uses it yet", at("content/editions.csv"), {
+    what: "editions",
+  }),
   // tables
   "unknown-column": entry(["error", "note"], "a column that is not known, and is not read", at(SWINGS, 1, 5), {
     column: "batspeed_mph",

@@ -33,8 +33,7 @@ function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
   check.measured(["measures"], front.measures);
   check.unique(["recipients"], front.recipients);
   for (const [index, gate] of (front.gates ?? []).entries()) check.condition(["gates", index, "applies"], gate.applies);
-  const unused = front.gates?.length ? [remark("not-used-yet", profile.at(["gates"], "key"), { what: "gates" })] : [];
-  return [...check.problems, ...repeatedGoals(profile, front.goals), ...unused, ...ofLanguage(front.language, profile)];
+  return [...check.problems, ...repeatedGoals(profile, front.goals), ...ofLanguage(front.language, profile)];
 }
 
 /** Pages are written in few languages; what the trainer writes may be in any. */

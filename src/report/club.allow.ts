@@ -27,6 +27,7 @@ export const CLUB_FIELDS: readonly string[] = [
   "measuresWithSwings",
   "series",
   "method",
+  "gate",
   "work",
   "measuring",
   "notes",

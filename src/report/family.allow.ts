@@ -29,6 +29,7 @@ export const FAMILY_FIELDS: readonly string[] = [
   "measuresWithSwings",
   "series",
   "method",
+  "gate",
   "goals",
   "work",
   "measuring",

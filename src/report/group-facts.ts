@@ -6,10 +6,10 @@ import { sd } from "../stats/sd.ts";
 import { blockIndices } from "./blocks.ts";
 import type { Bridge } from "./bridges.ts";
 import { testWindows, withinWindows } from "./change/test-days.ts";
-import { conditionKey, conditionsOf } from "./condition.ts";
+import { conditionKey } from "./condition.ts";
 import { deviceLines } from "./device-lines.ts";
+import { judgeReps } from "./gated.ts";
 import { strandsOf } from "./group.ts";
-import { judge } from "./judge.ts";
 import { lineOf } from "./line.ts";
 import { match } from "./match.ts";
 import { measuredBy } from "./measured-by.ts";
@@ -67,8 +67,8 @@ function contributions(season: Known, bridges: readonly Bridge[]): Contribution[
   const { facility, metrics, devices } = season;
   const lines = deviceLines(devices);
   return season.athletes.flatMap(({ profile, reps }) => {
-    const judged = judge(reps, metrics, facility.season);
-    const strands = strandsOf(reps, metrics, conditionsOf(reps, profile), judged, measuredBy(reps, metrics, devices));
+    const { conditions, judged } = judgeReps({ profile, reps }, season);
+    const strands = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
     const context = { setUps: { lines, gameBats: profile.game_bat }, bridges };
     return measuresOf(facility, profile, metrics, reps).flatMap(({ metric, condition }) =>
       match(strands, metric, condition, season.implements).flatMap((found) => {

@@ -2,6 +2,7 @@ import type { Metric } from "../schema/metric.ts";
 import type { NotCountedReason } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
 import { conditionKey } from "./condition.ts";
+import { feeds } from "./gated.ts";
 import type { FindMeasuredBy, MeasuredBy } from "./measured-by.ts";
 import type { Condition, Series } from "./schema.ts";
 import { bySession, type SessionReps } from "./sessions.ts";
@@ -21,11 +22,15 @@ interface Bucket {
   readonly rows: number[];
 }
 
-/** Rows that count, by condition, in order of first appearance. */
-function buckets(conditions: readonly Condition[], judged: readonly (NotCountedReason | null)[]): Bucket[] {
+/** Rows that count for metrics of a side, by condition, in order of first appearance. */
+function buckets(
+  conditions: readonly Condition[],
+  judged: readonly (NotCountedReason | null)[],
+  side: Metric["side"],
+): Bucket[] {
   const byKey = new Map<string, Bucket>();
   conditions.forEach((condition, i) => {
-    if (judged[i] !== null) return;
+    if (!feeds(side, judged[i]!)) return;
     const key = conditionKey(condition);
     const bucket = byKey.get(key);
     if (bucket) bucket.rows.push(i);
@@ -56,7 +61,7 @@ export function outcomesByCondition(
   conditions: readonly Condition[],
   judged: readonly (NotCountedReason | null)[],
 ): ConditionOutcomes[] {
-  return buckets(conditions, judged).map(({ condition, rows }) => ({ condition, of: outcomes(reps, rows) }));
+  return buckets(conditions, judged, "ball").map(({ condition, rows }) => ({ condition, of: outcomes(reps, rows) }));
 }
 
 interface Gathered {
@@ -97,12 +102,12 @@ export function strandsOf(
   judged: readonly (NotCountedReason | null)[],
   find: FindMeasuredBy,
 ): Strand[] {
-  const all = buckets(conditions, judged).sort((a, b) =>
-    conditionKey(a.condition) < conditionKey(b.condition) ? -1 : 1,
-  );
+  const ordered = (side: Metric["side"]) =>
+    buckets(conditions, judged, side).sort((a, b) => (conditionKey(a.condition) < conditionKey(b.condition) ? -1 : 1));
+  const [ball, others] = [ordered("ball"), ordered("bat")];
   return metrics.flatMap((metric) => {
     if (!reps.numbers[metric.id]) return [];
-    return all.flatMap(({ condition, rows }) => {
+    return (metric.side === "ball" ? ball : others).flatMap(({ condition, rows }) => {
       const sessions = sessionsOf(reps, rows, metric, find);
       if (sessions.length === 0) return [];
       return [{ metric, condition, sessions }];

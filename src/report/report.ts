@@ -2,12 +2,12 @@ import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.t
 import { contextFor } from "./athlete-context.ts";
 import { bridgesIn } from "./bridges.ts";
 import { allMeasuresCounted } from "./change/all-measures.ts";
-import { conditionsOf } from "./condition.ts";
 import { flagsOf } from "./flags.ts";
+import { gateReport } from "./gate-report.ts";
+import { judgeReps } from "./gated.ts";
 import { goalsOf } from "./goals.ts";
 import { strandsOf } from "./group.ts";
 import type { ReportInput } from "./input.ts";
-import { judge } from "./judge.ts";
 import { measuredBy } from "./measured-by.ts";
 import { MEASURED_RATES } from "./measured-rates.ts";
 import { measuresOf } from "./measures.ts";
@@ -48,8 +48,7 @@ function measuresWithSwings(series: AthleteReport["series"]): number {
 export function reportFor({ season, athlete, setAside, asOf, fileNames }: ReportInput): Reported {
   const { facility, metrics, implements: bats, balls, devices, drills } = season;
   const { profile, reps } = athlete;
-  const judged = judge(reps, metrics, facility.season);
-  const conditions = conditionsOf(reps, profile);
+  const { conditions, judged, ...gating } = judgeReps(athlete, season);
   const strands = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
   const measures = measuresOf(facility, profile, metrics, reps);
   const flags = new Map(strands.map((strand) => [strand, flagsOf(strand, reps, fileNames)]));
@@ -105,6 +104,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
       asOf,
     }),
     method: MEASURED_RATES,
+    gate: gateReport(athlete, { judged, conditions, ...gating }, { season, series, measures, context }),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { GOAL_STATUSES, NOT_COUNTED_REASONS, READERS, SET_ASIDE_REASONS } from "../schema/reasons.ts";
+import { GateReport } from "./hitting-schema.ts";
 import { Condition, Count, Day, Interval, Num, NumOrNull, Text, TextOrNull } from "./schema-parts.ts";
 import { Series } from "./series-schema.ts";
 
@@ -214,6 +215,7 @@ export const AthleteReport = z.strictObject({
     /** Simulated seasons in each case. */
     seasons: Count,
   }),
+  gate: GateReport.nullable(),
   work: z.strictObject({
     weeks: z.array(Week),
     days: Count,

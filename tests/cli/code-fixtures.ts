@@ -77,7 +77,7 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
   "no-measures": facility(),
   "no-pages-in-language": profile("name: Ana", "language: es"),
-  "not-used-yet": profile("name: Ana", "gates: [{ applies: { environment: tee }, at_least: 60 }]"),
+  "not-used-yet": { "content/editions.csv": "edition,date,why\n" },
   "unknown-column": export_("athlete_id,date,bat_speed_mph,colour", "ana-l,2025-10-06,61,red"),
   "other-case": export_("Athlete_ID,date,bat_speed_mph", "ana-l,2025-10-06,61"),
   "missing-column": export_("athlete_id,bat_speed_mph", "ana-l,61"),

@@ -171,15 +171,6 @@ describe("names that must be declared somewhere", () => {
     const season = await seasonOf({ [`${ANA}/profile.md`]: page("name: Ana", list) });
     expect(season.problems.map(placed)).toEqual([`${ANA}/profile.md:3:50 repeated-id`]);
   });
-
-  test("gates are checked, and it is said that they are not used yet", async () => {
-    const season = await seasonOf({
-      [`${ANA}/profile.md`]: page("name: Ana", "gates: [{ applies: {}, at_least: 60 }]"),
-    });
-    expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
-      [`${ANA}/profile.md:3:1 not-used-yet`, "note", { what: "gates" }],
-    ]);
-  });
 });
 
 describe("files", () => {

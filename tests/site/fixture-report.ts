@@ -487,6 +487,7 @@ export const full: Report = AthleteReport.parse({
       },
     ],
   },
+  gate: null,
   method: { falseAlarm: { independent: 0.033, alike: 0.081, tests: 0.078 }, seasons: 4000 },
   suggestions: [],
   flags: [],
