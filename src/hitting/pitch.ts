@@ -71,3 +71,15 @@ export function axisToClock(degrees: number): { hour: number; minute: number } {
   const hour = Math.floor(minutes / 60);
   return { hour: hour === 0 ? 12 : hour, minute: minutes % 60 };
 }
+
+/**
+ * Degrees of a written axis: a clock as the pitcher sees it, or degrees.
+ *
+ * @returns 0 or more and below 360; null for a text that is neither
+ * @example axisDegrees("12:45") // => 202.5
+ */
+export function axisDegrees(written: string): number | null {
+  const clock = /^(\d{1,2}):(\d{2})$/.exec(written);
+  const degrees = clock ? (Number(clock[1]) + Number(clock[2]) / 60 - 6) * 30 : Number(written);
+  return written.trim() === "" || !Number.isFinite(degrees) ? null : ((degrees % 360) + 360) % 360;
+}

@@ -28,6 +28,7 @@ export const CLUB_FIELDS: readonly string[] = [
   "series",
   "method",
   "gate",
+  "hitting",
   "work",
   "measuring",
   "notes",

@@ -30,6 +30,7 @@ export const FAMILY_FIELDS: readonly string[] = [
   "series",
   "method",
   "gate",
+  "hitting",
   "goals",
   "work",
   "measuring",

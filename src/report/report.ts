@@ -7,6 +7,7 @@ import { gateReport } from "./gate-report.ts";
 import { judgeReps } from "./gated.ts";
 import { goalsOf } from "./goals.ts";
 import { strandsOf } from "./group.ts";
+import { hittingReport } from "./hitting/hitting.ts";
 import type { ReportInput } from "./input.ts";
 import { measuredBy } from "./measured-by.ts";
 import { MEASURED_RATES } from "./measured-rates.ts";
@@ -105,6 +106,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     }),
     method: MEASURED_RATES,
     gate: gateReport(athlete, { judged, conditions, ...gating }, { season, series, measures, context }),
+    hitting: hittingReport({ season, athlete, conditions, judged }, series, person),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { GOAL_STATUSES, NOT_COUNTED_REASONS, READERS, SET_ASIDE_REASONS } from "../schema/reasons.ts";
-import { GateReport } from "./hitting-schema.ts";
+import { GateReport, HittingReport } from "./hitting-schema.ts";
 import { Condition, Count, Day, Interval, Num, NumOrNull, Text, TextOrNull } from "./schema-parts.ts";
 import { Series } from "./series-schema.ts";
 
@@ -216,6 +216,7 @@ export const AthleteReport = z.strictObject({
     seasons: Count,
   }),
   gate: GateReport.nullable(),
+  hitting: HittingReport,
   work: z.strictObject({
     weeks: z.array(Week),
     days: Count,

@@ -13,7 +13,7 @@ const within = (value: number, [low, high]: readonly [number, number]): boolean 
  * The side of each swing: its own; where none is written, the hitter's, unless other swings were made from the other side. Null for a
  * switch hitter's.
  */
-function sidesOf(reps: RepTable, bats: Profile["bats"]): (string | null)[] {
+export function sidesOf(reps: RepTable, bats: Profile["bats"]): (string | null)[] {
   const written = reps.words.side ?? [];
   const known = bats === "left" || bats === "right" ? bats : null;
   const always = written.every((side) => !side || side === known);

@@ -6,7 +6,14 @@ import { BASEBALL, ballOf, dragPerMetre, SOFTBALL } from "../../src/hitting/ball
 import { fieldThird, launchClass, pulledAngle } from "../../src/hitting/batted-ball.ts";
 import { efficiencyFromRestitution, efficiencyOf, exitSpeed, shareOfMost } from "../../src/hitting/collision.ts";
 import { expectedSpeedShare, inertiaAtKnob, inertiaFromPeriod, rodInertia } from "../../src/hitting/inertia.ts";
-import { axisToClock, equalTimeSpeed, flightTime, speedAfter, steadyArrival } from "../../src/hitting/pitch.ts";
+import {
+  axisDegrees,
+  axisToClock,
+  equalTimeSpeed,
+  flightTime,
+  speedAfter,
+  steadyArrival,
+} from "../../src/hitting/pitch.ts";
 
 const speed = fc.double({ min: 0.1, max: 120, noNaN: true });
 const q = fc.double({ min: -0.3, max: 0.5, noNaN: true });
@@ -172,6 +179,17 @@ describe("a pitch", () => {
     expect(axisToClock(359.9)).toEqual({ hour: 6, minute: 0 });
     expect(axisToClock(-90)).toEqual(axisToClock(270));
     expect(axisToClock(570)).toEqual(axisToClock(210));
+    for (const [written, degrees] of [
+      ["12:00", 180],
+      ["12:45", 202.5],
+      ["6:00", 0],
+      ["11:30", 165],
+      ["210", 210],
+      ["0", 0],
+      ["", null],
+      ["noon", null],
+    ] as const)
+      expect(axisDegrees(written), written).toBe(degrees);
     expect(() => axisToClock(Number.NaN)).toThrow(/spin axis/);
   });
 });

@@ -1,0 +1,32 @@
+import type { HittingReport } from "../hitting-schema.ts";
+import type { AthleteReport, Series } from "../schema.ts";
+import { flightReport, planeReport } from "./ball.ts";
+import { carryOverReport, contactShares } from "./carry-over.ts";
+import { contactReport } from "./contact.ts";
+import { growthReport } from "./growth.ts";
+import { implementsReport } from "./implements.ts";
+import { machineReport } from "./machine.ts";
+import { recoveryReport, roundsReport } from "./rounds.ts";
+import type { Hitting } from "./swings.ts";
+import { worthReport } from "./worth.ts";
+
+/** What a trainer means by "it carries over": rounds, environments, bats, plane, balls, contact, worth, machine and growth. */
+export function hittingReport(
+  hitting: Hitting,
+  series: readonly Series[],
+  person: AthleteReport["athlete"],
+): HittingReport {
+  return {
+    rounds: roundsReport(hitting),
+    recovery: recoveryReport(hitting),
+    carryOver: carryOverReport(hitting),
+    contactShares: contactShares(hitting),
+    implements: implementsReport(hitting),
+    plane: planeReport(hitting),
+    flight: flightReport(hitting),
+    contact: contactReport(hitting),
+    worth: worthReport(hitting, series),
+    machine: machineReport(hitting),
+    growth: growthReport(person, hitting.season.facility.season, series),
+  };
+}
