@@ -19,6 +19,7 @@ import {
   trendId,
 } from "./components/series-parts.ts";
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
+import { drawHitting } from "./hitting-charts.ts";
 import { type Reading, unitText } from "./reading.ts";
 
 /**
@@ -46,6 +47,7 @@ export async function drawCharts(
       if (svg !== null) charts.set(peersId(placed.index), svg);
     }
   }
+  if (reader === "family") for (const [id, svg] of await drawHitting(report, reading)) charts.set(id, svg);
   if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
   return charts;
 }

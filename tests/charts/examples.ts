@@ -1,5 +1,6 @@
 import type { ChartSpec } from "../../src/charts/chart.ts";
 import { compareChart } from "../../src/charts/compare.ts";
+import { type IntervalRow, intervalsChart } from "../../src/charts/intervals.ts";
 import { type PeersParts, type PeersWords, peersChart } from "../../src/charts/peers.ts";
 import { type TrendParts, type TrendWords, trendChart } from "../../src/charts/trend.ts";
 import { type WeeksParts, type WeeksWords, weeksChart } from "../../src/charts/weeks.ts";
@@ -258,6 +259,15 @@ export function peersExamples(): ChartSpec[] {
   return Object.entries(PEERS).map(([name, parts]) => peersChart(`peers-${name}`, parts, PEERS_WORDS, "en"));
 }
 
+export function intervalsExamples(): ChartSpec[] {
+  const words = { xTitle: "Bat speed, mph", none: 0, decimals: 1 };
+  const rows: IntervalRow[] = [
+    { label: "Tee → Machine", value: -2.7, range: [-3, -2.4], expected: [-2, -1], said: "−2.7 mph" },
+    { label: "Tee → Toss", value: 0.4, range: null, expected: null, said: "+0.4 mph" },
+  ];
+  return [intervalsChart("intervals-two", rows, words, "en"), intervalsChart("intervals-none", [], words, "es")];
+}
+
 export function allExamples(): ChartSpec[] {
-  return [...trendExamples(), ...weeksExamples(), ...compareExamples(), ...peersExamples()];
+  return [...trendExamples(), ...weeksExamples(), ...compareExamples(), ...peersExamples(), ...intervalsExamples()];
 }

@@ -1,4 +1,5 @@
 import { AthleteReport } from "../../src/report/schema.ts";
+import { GATE, HITTING } from "./fixture-hitting.ts";
 
 /*
  * Season reports of invented hitters, typed by hand. Their figures only have to hang together well enough to be shown; whether they are
@@ -487,28 +488,32 @@ export const full: Report = AthleteReport.parse({
       },
     ],
   },
-  gate: null,
-  hitting: {
-    rounds: [],
-    recovery: null,
-    carryOver: [],
-    contactShares: [],
-    implements: [],
-    plane: [],
-    flight: [],
-    contact: [],
-    worth: null,
-    machine: [],
-    growth: null,
-  },
+  gate: GATE,
+  hitting: HITTING,
   method: { falseAlarm: { independent: 0.033, alike: 0.081, tests: 0.078 }, seasons: 4000 },
   suggestions: [],
   flags: [],
 } satisfies Record<keyof Report, unknown>);
 
+const NO_HITTING: Report["hitting"] = {
+  rounds: [],
+  recovery: null,
+  carryOver: [],
+  contactShares: [],
+  implements: [],
+  plane: [],
+  flight: [],
+  contact: [],
+  worth: null,
+  machine: [],
+  growth: null,
+};
+
 /** A child with three training days: little to say, and most sections have nothing. */
 export const sparse: Report = AthleteReport.parse({
   ...full,
+  gate: null,
+  hitting: NO_HITTING,
   athlete: {
     ...full.athlete,
     id: "pip-larkwell",

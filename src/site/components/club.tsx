@@ -9,6 +9,7 @@ import { Condition } from "./condition.tsx";
 import { LedgerLine } from "./counted.tsx";
 import { Day } from "./day.tsx";
 import { Document } from "./document.tsx";
+import { ClubHitting } from "./hitting/club-hitting.tsx";
 import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
 import { Named } from "./names.tsx";
@@ -92,6 +93,7 @@ export function ClubPage() {
           </h2>
           <ClubWeeks />
         </section>
+        <ClubHitting />
         <section aria-labelledby="terms" class="terms">
           <h2 id="terms">
             <Say k="club.terms" />

@@ -8,6 +8,7 @@ import { Document } from "./document.tsx";
 import { Goals } from "./goals.tsx";
 import { Growth } from "./growth.tsx";
 import { Headline } from "./headline.tsx";
+import { Hitting } from "./hitting/hitting.tsx";
 import { Masthead } from "./masthead.tsx";
 import { Measures } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
@@ -31,6 +32,7 @@ export function FamilyPage() {
         <Headline />
         <Closing />
         <Measures />
+        <Hitting />
         <Goals />
         <Growth />
         <Work />

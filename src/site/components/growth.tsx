@@ -47,10 +47,43 @@ export function Growth() {
           </dd>
         ))}
       </dl>
+      <PeersGain />
       <p class="aside">
         <Say k="growth.note" /> {athlete.growing === true ? <Say k="growth.growing" /> : null}
       </p>
     </Section>
+  );
+}
+
+/** What others gain while growing as much older: so that growing is not sold as training. */
+function PeersGain() {
+  const gains = useAthlete().report.hitting.growth?.peers ?? [];
+  const told = gains.map((gain, index) => ({ gain, at: `/hitting/growth/peers/${index}` }));
+  return (
+    <ul>
+      {told.map(({ gain, at }) =>
+        gain.change === null ? null : (
+          <li key={at}>
+            <Say
+              k="growth.peers"
+              with={{
+                metric: (
+                  <>
+                    <Named kind="metric" id={gain.metric} /> (
+                    {gain.condition.environment === undefined ? null : (
+                      <Named kind="environment" id={gain.condition.environment} />
+                    )}
+                    )
+                  </>
+                ),
+                gain: <Figure at={`${at}/peersGain`} unit={gain.unit} decimals={gain.decimals} signed />,
+                change: <Figure at={`${at}/change`} unit={gain.unit} decimals={gain.decimals} signed />,
+              }}
+            />
+          </li>
+        ),
+      )}
+    </ul>
   );
 }
 
