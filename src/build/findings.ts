@@ -1,3 +1,4 @@
+import type { BrokenLimit } from "../report/limits.ts";
 import type { AthleteReport, Condition } from "../report/schema.ts";
 import type { AppliedCorrection, Problem } from "../schema/season.ts";
 
@@ -50,6 +51,15 @@ export function findingsOf({ athlete, suggestions, flags }: AthleteReport): Prob
   );
   return [...steps, ...far];
 }
+
+/** Work that a limit did not allow: an error, though nobody's report is held back for it. */
+export const limitProblem = ({ athlete, date, word, rule, decidedBy, swings, at }: BrokenLimit): Problem => ({
+  code: rule === "age" ? "below-overload-age" : "limit-broken",
+  level: "error",
+  at: { ...at, column: null },
+  args: { athlete, date, word, swings, ...(decidedBy === null ? {} : { decidedBy }) },
+  athlete: null,
+});
 
 /** The corrections that were applied, each with who asked for it and how many rows it touched. */
 export function appliedNotes(corrections: readonly AppliedCorrection[]): Problem[] {

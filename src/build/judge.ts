@@ -3,13 +3,14 @@ import { ledgerRows } from "../publish/ledger-rows.ts";
 import { reassignedRows } from "../publish/reassigned.ts";
 import { seasonBridges } from "../report/bridges.ts";
 import { groupFacts } from "../report/group-facts.ts";
+import { brokenLimits } from "../report/limits.ts";
 import { reportFor } from "../report/report.ts";
 import { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
-import { appliedNotes, findingsOf } from "./findings.ts";
+import { appliedNotes, findingsOf, limitProblem } from "./findings.ts";
 import { NAMES_ANOTHER, seasonCheck, withheldFrom, withoutNames } from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
@@ -75,7 +76,8 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
     const { withheld, problems: named } = withheldFrom(athlete, sound, season, names);
-    for (const problem of [...named, ...findingsOf(sound)]) problems.push(problem);
+    const broken = brokenLimits(athlete, season, fileNames).map(limitProblem);
+    for (const problem of [...named, ...broken, ...findingsOf(sound)]) problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };
   });

@@ -263,6 +263,19 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
       otherSide: "still",
     },
   ),
+  "limit-broken": entry(error, "work that a limit of the profile rules out", at("data/blocks/2026-01.csv", 40), {
+    athlete: "ada-lund",
+    date: "2026-01-12",
+    word: "overload",
+    swings: 20,
+    decidedBy: "physiotherapist",
+  }),
+  "below-overload-age": entry(error, "work with a heavy bat below the facility's age for it", at(SWINGS, 212), {
+    athlete: "ada-lund",
+    date: "2026-01-12",
+    word: "overload",
+    swings: 20,
+  }),
   "far-from-own-swings": entry(note, "a value far from the athlete's other swings", at(SWINGS, 212), {
     athlete: "ada-lund",
     metric: "bat_speed",

@@ -362,6 +362,16 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `${metric} ${value} ${unit} lies far from the other swings of ${athlete}${inside(condition)} (${low} to ${high})`,
       "it counts; if it is a misread, take it out with a line in data/corrections.csv",
     ),
+  "limit-broken": ({ athlete, date, word, swings, decidedBy }) =>
+    said(
+      `${athlete} has ${swings} swings of ${word} on ${date}, which the profile's limits rule out${decidedBy === undefined ? "" : ` (decided by: ${decidedBy})`}`,
+      "put the log right if it is wrong; if it is right, talk to whoever decided the limit",
+    ),
+  "below-overload-age": ({ athlete, date, swings }) =>
+    said(
+      `${athlete} has ${swings} swings with a heavy bat on ${date}, below the facility's age for them`,
+      "put the log or the birth date right if it is wrong; the league's rules and a licensed professional decide what is right",
+    ),
   "names-other-athlete": ({ reader, words, other }) =>
     said(
       `the ${reader} page would name another athlete (${shown(words)}, ${other})`,

@@ -62,6 +62,7 @@ export function contextFor(
       return peersOf({ ...question(found), start: end(first), end: end(last) }, reference);
     },
     season: facility.season,
+    away: profile.away ?? [],
     implements: season.implements,
     outcomes: outcomesByCondition(reps, conditions, judged),
     setUps,

@@ -254,7 +254,27 @@ export const GrowthReport = z.strictObject({
   ),
 });
 
+/** Swings done, measured or logged; no rate of them, and nothing about how many are right. */
+export const LoadReport = z.strictObject({
+  weeks: z.array(
+    z.strictObject({
+      /** Monday. */
+      start: Day,
+      swings: Count,
+      byEffort: z.strictObject({ max: Count, game: Count, technical: Count, unknown: Count }),
+      /** Against the game bat of the day. */
+      byMass: z.strictObject({ heavier: Count, alike: Count, lighter: Count, unknown: Count }),
+    }),
+  ),
+  /** Last day with swings at full effort, and days from it to the report's day. */
+  lastMax: Day.nullable(),
+  daysSinceMax: Count.nullable(),
+  weeksWithWork: Count,
+  weeksInSeason: Count,
+});
+
 export const HittingReport = z.strictObject({
+  load: LoadReport,
   rounds: z.array(RoundsReport),
   recovery: RecoveryReport.nullable(),
   carryOver: z.array(CarryOverReport),

@@ -106,7 +106,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     }),
     method: MEASURED_RATES,
     gate: gateReport(athlete, { judged, conditions, ...gating }, { season, series, measures, context }),
-    hitting: hittingReport({ season, athlete, conditions, judged }, series, person),
+    hitting: hittingReport({ season, athlete, conditions, judged }, series, person, asOf),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility),

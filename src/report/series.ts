@@ -24,6 +24,8 @@ export interface SeriesContext extends LineContext {
   readonly implements: readonly Implement[];
   /** What became of the counted swings of every condition. */
   readonly outcomes: readonly ConditionOutcomes[];
+  /** Days away, ISO dates, both included. */
+  readonly away: readonly { readonly from: string; readonly to: string }[];
   /** How many values of a strand are flagged as far from the athlete's own. */
   readonly flagged: ReadonlyMap<Strand, number>;
 }
@@ -39,6 +41,8 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
   const judging = measure === null ? null : context.judging(found);
   const first = blocks && block(sessions, blocks.first);
   const last = blocks && block(sessions, blocks.last);
+  const progress = progressOf(found, line, judging);
+  const gap = progress.change?.verdict != null && judging !== null && absentInside(sessions, context.away);
   return {
     metric: metric.id,
     unit: metric.unit,
@@ -61,10 +65,15 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     joined,
     earlyLate: blocks && !joined ? earlyLateOf(sessions, blocks) : null,
     window: judging?.window ? [...judging.window] : null,
-    ...progressOf(found, line, judging),
+    ...progress,
+    notes: gap ? [...progress.notes, "absence-inside"] : progress.notes,
     ...(measure === null ? NO_STANDING : context.standing(found, { first, last })),
   };
 }
+
+/** Were there days away between the first and the last session? */
+const absentInside = (sessions: readonly { readonly date: string }[], away: SeriesContext["away"]): boolean =>
+  away.some(({ from, to }) => from > sessions[0]!.date && to < sessions.at(-1)!.date);
 
 /**
  * All series of one athlete: those of the measures first, in the facility's order, then every other condition on its own.

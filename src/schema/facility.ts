@@ -66,6 +66,8 @@ export const Facility = z.strictObject({
       }),
     )
     .optional(),
+  /** Whole years from which heavy bats are swung here; younger athletes' work with them is an error. */
+  overload_from_age: z.int().min(0).max(99).optional(),
   keep_until: IsoDate.optional(),
   cautions: z.array(LocalText).optional(),
 });

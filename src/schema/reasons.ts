@@ -66,6 +66,8 @@ export const VERDICT_NOTES = [
   "broken",
   /** Too few other athletes took the test to know its noise. */
   "noise-unknown",
+  /** Days away lie between the first and the last session. */
+  "absence-inside",
 ] as const;
 
 /** The sentences that a page may say of a measure; the site's catalogue has one for each. */

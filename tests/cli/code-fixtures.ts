@@ -77,6 +77,16 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
   "no-measures": facility(),
   "no-pages-in-language": profile("name: Ana", "language: es"),
+  "limit-broken": {
+    ...profile("name: Ana", "limits: [{ from: 2025-10-06, none_of: [max] }]"),
+    [A]: "athlete_id,date,effort,bat_speed_mph\nana-l,2025-10-07,max,60\n",
+  },
+  "below-overload-age": {
+    ...profile("name: Ana", "born: 2015-03-01"),
+    ...facility("overload_from_age: 14"),
+    "data/implements.csv": "id,role\nbig,overload\n",
+    [A]: "athlete_id,date,implement,bat_speed_mph\nana-l,2025-10-07,big,60\n",
+  },
   "not-used-yet": { "content/editions.csv": "edition,date,why\n" },
   "unknown-column": export_("athlete_id,date,bat_speed_mph,colour", "ana-l,2025-10-06,61,red"),
   "other-case": export_("Athlete_ID,date,bat_speed_mph", "ana-l,2025-10-06,61"),

@@ -470,3 +470,34 @@ describe("the machine and growth", () => {
     expect(made(reps, { ...grown, born: "2000-03-01" }).growth).toBeNull();
   });
 });
+
+describe("work", () => {
+  const swing = (week: number, more: object = {}): Rep => ({
+    date: weekLater(week),
+    environment: "tee",
+    bat_speed: 60,
+    ...more,
+  });
+
+  test("is counted by effort and by the bat's mass against the game bat of the day", () => {
+    const { load } = made([
+      swing(0, { implement: "b-33", effort: "max" }),
+      swing(0, { implement: "b-heavy", effort: "game" }),
+      swing(0, { implement: "unknown" }),
+      swing(2, { implement: "game", effort: "technical" }),
+      swing(2, { result: "take" }),
+      swing(2, { swing_type: "practice" }),
+    ]);
+    expect(load.weeks[0]).toMatchObject({
+      swings: 3,
+      byEffort: { max: 1, game: 1, technical: 0, unknown: 1 },
+      byMass: { heavier: 1, alike: 1, lighter: 0, unknown: 1 },
+    });
+    expect(load.weeks[2]).toMatchObject({ swings: 1, byEffort: { technical: 1 }, byMass: { alike: 1 } });
+    expect(load).toMatchObject({ lastMax: weekLater(0), daysSinceMax: 139, weeksWithWork: 2, weeksInSeason: 20 });
+  });
+
+  test("none at all is twenty empty weeks, and no last day", () => {
+    expect(made([]).load).toMatchObject({ lastMax: null, daysSinceMax: null, weeksWithWork: 0 });
+  });
+});

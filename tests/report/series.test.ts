@@ -241,3 +241,23 @@ describe("the two ends of a season", () => {
     expect([series?.first?.sessions, series?.last?.sessions]).toEqual([3, 3]);
   });
 });
+
+describe("days away", () => {
+  const reps: Rep[] = Array.from({ length: 12 }, (_, week) => ({
+    date: weekLater(week),
+    environment: "tee",
+    bat_speed: 60 + (week % 3),
+  }));
+  const notes = (away: { from: string; to: string }[]) =>
+    reportFor(
+      input(reps, {
+        athlete: { profile: { name: "Invented One", away, measures: [{ metric: "bat_speed", condition: {} }] } },
+      }),
+    ).report.series[0]!.notes;
+
+  test("inside the span of a verdict are named beside it, and before or after it not", () => {
+    expect(notes([{ from: "2025-11-11", to: "2025-11-15" }])).toContain("absence-inside");
+    expect(notes([])).not.toContain("absence-inside");
+    expect(notes([{ from: "2026-01-20", to: "2026-01-28" }])).not.toContain("absence-inside");
+  });
+});

@@ -496,6 +496,7 @@ export const full: Report = AthleteReport.parse({
 } satisfies Record<keyof Report, unknown>);
 
 const NO_HITTING: Report["hitting"] = {
+  load: { weeks: [], lastMax: null, daysSinceMax: null, weeksWithWork: 0, weeksInSeason: 0 },
   rounds: [],
   recovery: null,
   carryOver: [],

@@ -5,6 +5,7 @@ import { carryOverReport, contactShares } from "./carry-over.ts";
 import { contactReport } from "./contact.ts";
 import { growthReport } from "./growth.ts";
 import { implementsReport } from "./implements.ts";
+import { loadReport } from "./load.ts";
 import { machineReport } from "./machine.ts";
 import { recoveryReport, roundsReport } from "./rounds.ts";
 import type { Hitting } from "./swings.ts";
@@ -15,8 +16,10 @@ export function hittingReport(
   hitting: Hitting,
   series: readonly Series[],
   person: AthleteReport["athlete"],
+  asOf: string,
 ): HittingReport {
   return {
+    load: loadReport(hitting, asOf),
     rounds: roundsReport(hitting),
     recovery: recoveryReport(hitting),
     carryOver: carryOverReport(hitting),

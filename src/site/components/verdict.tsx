@@ -80,7 +80,7 @@ export function Verdict({ placed }: { readonly placed: Placed }) {
 }
 
 /** Notes that a page says aloud; the others stand in the sentences already. */
-const ALOUD = ["few-sessions", "short-span", "no-second-look", "worth-below-noise"] as const;
+const ALOUD = ["few-sessions", "short-span", "no-second-look", "worth-below-noise", "absence-inside"] as const;
 
 /** What a reader should know beside a verdict: few days, much noise, what matters and who says so. */
 export function BesideVerdict({ placed }: { readonly placed: Placed }) {

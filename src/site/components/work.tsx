@@ -39,6 +39,7 @@ export function Work() {
         {work.loggedUnmeasured === 0 ? null : <Count k="work.unmeasured" at="/work/loggedUnmeasured" />}
       </p>
       <ChartFigure id="weeks" alt={alt} />
+      <Manner />
       <Away />
       <details>
         <summary>
@@ -50,6 +51,65 @@ export function Work() {
         <Say k="care.pain" />
       </p>
     </Section>
+  );
+}
+
+/** How many weeks had work, when it was last at full effort, and a table by effort and bat. */
+function Manner() {
+  const { words } = useReading();
+  const { load } = useAthlete().report.hitting;
+  if (load.weeks.length === 0) return null;
+  const columns = [
+    ["swings", "table.swings"],
+    ["byEffort/max", "work.max"],
+    ["byEffort/game", "work.game"],
+    ["byEffort/technical", "work.technical"],
+    ["byMass/heavier", "work.heavier"],
+    ["byMass/lighter", "work.lighter"],
+  ] as const;
+  return (
+    <>
+      <p>
+        <Say
+          k="work.weeks"
+          with={{ had: <Figure at="/hitting/load/weeksWithWork" />, of: <Figure at="/hitting/load/weeksInSeason" /> }}
+        />{" "}
+        {load.lastMax === null ? null : <Say k="work.lastMax" with={{ day: <Day at="/hitting/load/lastMax" /> }} />}
+      </p>
+      <details>
+        <summary>
+          <Say k="work.manner" />
+        </summary>
+        <Scroll name={words.text("table.scroll", { name: words.text("work.manner") })}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{words.text("work.week")}</th>
+                {columns.map(([key, head]) => (
+                  <th scope="col" class="n" key={key}>
+                    {words.text(head)}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {load.weeks.map(({ start }, index) => (
+                <tr key={start}>
+                  <th scope="row">
+                    <Day at={`/hitting/load/weeks/${index}/start`} form="short" />
+                  </th>
+                  {columns.map(([key]) => (
+                    <td class="n" key={key}>
+                      <Figure at={`/hitting/load/weeks/${index}/${key}`} />
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      </details>
+    </>
   );
 }
 

@@ -210,6 +210,7 @@ export const en = {
   "note.short-span": "They lie less than three weeks apart, so nothing is claimed about a whole season.",
   "note.no-second-look":
     "Two devices were joined here, which leaves no second way of looking; so nothing is called certain.",
+  "note.absence-inside": "Days away lie inside this span.",
   "note.worth-below-noise": "One day alone is too noisy to show the smallest change that matters.",
   "worth.configured": "What matters here: a change of {worth} or more, as the trainer set it.",
   "worth.season":
@@ -348,6 +349,14 @@ export const en = {
   "work.axis": "Swings a week",
   "work.logged": "Logged, not measured",
   "work.away": "away",
+  "work.weeks": "There was work in {had} of {of} weeks.",
+  "work.lastMax": "The last swings at full effort were on {day}.",
+  "work.manner": "Swings by effort and bat",
+  "work.max": "Full effort",
+  "work.game": "Game effort",
+  "work.technical": "Technical",
+  "work.heavier": "Heavier bats",
+  "work.lighter": "Lighter bats",
   "work.awayList": "Away",
   "work.awayItem": "{from} to {to}",
   "work.values": "All weeks as a table",
