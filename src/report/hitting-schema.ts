@@ -214,6 +214,41 @@ export const WorthReport = z.strictObject({
     .nullable(),
 });
 
+/** Bats tried against each other. */
+export const FittingReport = z.strictObject({
+  date: Day,
+  environment: TextOrNull,
+  ball: TextOrNull,
+  side: TextOrNull,
+  bats: z.array(
+    z.strictObject({
+      id: Text,
+      swings: Count,
+      misses: Count,
+      speed: Estimated.nullable(),
+      exit: Estimated.nullable(),
+      zones: z.array(z.strictObject({ id: Text, label: z.union([Text, z.record(Text, Text)]), in: Share })),
+    }),
+  ),
+  /** `bat` less `other`, paired by round. */
+  pairs: z.array(
+    z.strictObject({
+      metric: Text,
+      unit: Text,
+      decimals: Count,
+      bat: Text,
+      other: Text,
+      rounds: Count,
+      estimate: Num,
+      ci95: Interval,
+      p: Num,
+      /** After Holm's correction for all pairs of the fitting. */
+      pHolm: Num,
+      differs: z.boolean(),
+    }),
+  ),
+});
+
 /** A machine's pitch in words that another club can set up. */
 export const MachineReport = z.strictObject({
   environment: Text,
@@ -280,6 +315,7 @@ export const HittingReport = z.strictObject({
   carryOver: z.array(CarryOverReport),
   contactShares: z.array(ContactShareReport),
   implements: z.array(ImplementReport),
+  fittings: z.array(FittingReport),
   plane: z.array(PlaneReport),
   flight: z.array(FlightReport),
   contact: z.array(ContactReport),

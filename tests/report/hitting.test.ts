@@ -501,3 +501,56 @@ describe("work", () => {
     expect(made([]).load).toMatchObject({ lastMax: null, daysSinceMax: null, weeksWithWork: 0 });
   });
 });
+
+describe("fitting", () => {
+  /** Rounds of three swings with each bat in turn; the heavy one is slower by `loss`. */
+  const tried = (loss: number, rounds = 6): Rep[] =>
+    weeks(rounds).flatMap((round) =>
+      ["b-33", "b-heavy"].flatMap((implement, bat) =>
+        weeks(3).map(
+          (i): Rep => ({
+            date: weekLater(2),
+            environment: "front-toss",
+            ball: "ball",
+            side: "right",
+            purpose: "fitting",
+            implement,
+            round: round + 1,
+            bat_speed: 65 - loss * bat + wobble(round * 7 + bat * 3 + i),
+            result: i === 2 && bat === 1 ? "miss" : "hit",
+          }),
+        ),
+      ),
+    );
+
+  test("tells what each bat did, misses too, and the difference paired by round", () => {
+    const [found] = made(tried(3)).fittings;
+    expect(found).toMatchObject({ date: weekLater(2), environment: "front-toss", side: "right" });
+    expect(found!.bats.map(({ id, swings, misses }) => [id, swings, misses])).toEqual([
+      ["game", 18, 0],
+      ["b-heavy", 18, 6],
+    ]);
+    const [pair] = found!.pairs;
+    expect(pair).toMatchObject({ metric: "bat_speed", bat: "game", other: "b-heavy", rounds: 6, differs: true });
+    expect(pair!.estimate).toBeCloseTo(3, 0);
+    expect(pair!.ci95[0]).toBeGreaterThan(2);
+    expect(pair!.pHolm).toBeGreaterThanOrEqual(pair!.p);
+  });
+
+  test("no difference that can be seen is an answer", () => {
+    expect(made(tried(0)).fittings[0]!.pairs).toMatchObject([{ differs: false }]);
+  });
+
+  test("two rounds give no difference, one bat or six no fitting, and its swings are no training", () => {
+    expect(made(tried(3, 2)).fittings[0]!.pairs).toEqual([]);
+    expect(made(tried(3).filter(({ implement }) => implement === "b-33")).fittings).toEqual([]);
+    const six = tried(3).map((rep, i) => ({ ...rep, implement: `bat-${i % 6}` }));
+    expect(made(six).fittings).toEqual([]);
+    expect(made(tried(3)).implements).toEqual([]);
+  });
+
+  test("other days, balls and sides are other fittings", () => {
+    const other = tried(1).map((rep) => ({ ...rep, ball: "other" }));
+    expect(made([...tried(3), ...other]).fittings).toHaveLength(2);
+  });
+});

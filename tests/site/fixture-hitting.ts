@@ -58,8 +58,30 @@ const reps: Rep[] = Array.from({ length: 14 }, (_, week) => [
   ),
 ]).flat();
 
+const fitting: Rep[] = Array.from({ length: 5 }, (_, round) =>
+  ["b-33", "b-heavy"].flatMap((implement, bat) =>
+    Array.from(
+      { length: 3 },
+      (_, i): Rep => ({
+        date: weekLater(9),
+        environment: "front-toss",
+        side: "right",
+        ball: "ball",
+        purpose: "fitting",
+        implement,
+        round: round + 1,
+        rep: i + 1,
+        bat_speed: 66 - 3 * bat + wobble(round * 5 + bat + i),
+        exit_velocity: 78 - bat + wobble(round + i),
+        launch_angle: 12,
+        result: "hit",
+      }),
+    ),
+  ),
+).flat();
+
 const made = reportFor(
-  input(reps, {
+  input([...reps, ...fitting], {
     season: {
       implements: [
         { id: "b-33", label: "Alloy 33", length_in: 33, weight_oz: 30 },

@@ -502,6 +502,7 @@ const NO_HITTING: Report["hitting"] = {
   carryOver: [],
   contactShares: [],
   implements: [],
+  fittings: [],
   plane: [],
   flight: [],
   contact: [],

@@ -3,6 +3,7 @@ import type { AthleteReport, Series } from "../schema.ts";
 import { flightReport, planeReport } from "./ball.ts";
 import { carryOverReport, contactShares } from "./carry-over.ts";
 import { contactReport } from "./contact.ts";
+import { fittingReport } from "./fitting.ts";
 import { growthReport } from "./growth.ts";
 import { implementsReport } from "./implements.ts";
 import { loadReport } from "./load.ts";
@@ -25,6 +26,7 @@ export function hittingReport(
     carryOver: carryOverReport(hitting),
     contactShares: contactShares(hitting),
     implements: implementsReport(hitting),
+    fittings: fittingReport(hitting),
     plane: planeReport(hitting),
     flight: flightReport(hitting),
     contact: contactReport(hitting),

@@ -3,6 +3,7 @@ import { Section } from "../section.tsx";
 import { Balls, Plane } from "./balls.tsx";
 import { Bats } from "./bats.tsx";
 import { Carry } from "./carry.tsx";
+import { Fittings } from "./fittings.tsx";
 import { Gate } from "./gate.tsx";
 import { Machine } from "./machine.tsx";
 import { Rounds } from "./rounds.tsx";
@@ -13,7 +14,9 @@ export function Hitting() {
   const { hitting, gate } = useAthlete().report;
   const empty =
     gate === null &&
-    Object.values(hitting).every((part) => part === null || (Array.isArray(part) && part.length === 0));
+    Object.values({ ...hitting, load: null }).every(
+      (part) => part === null || (Array.isArray(part) && part.length === 0),
+    );
   if (empty) return null;
   return (
     <Section id="hitting" head="hitting.head">
@@ -23,6 +26,7 @@ export function Hitting() {
       <Balls />
       <Plane />
       <Bats />
+      <Fittings />
       <Gate />
       <Machine />
     </Section>
