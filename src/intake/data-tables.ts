@@ -1,4 +1,3 @@
-import type { z } from "zod";
 import type { LineOf, Problem } from "../schema/season.ts";
 import {
   type Ball,
@@ -21,6 +20,7 @@ import { near } from "./near.ts";
 import { fault, remark, wholeFile, withSuggestion } from "./problem.ts";
 import type { SeasonFiles } from "./season-files.ts";
 import { readSmallTable, type SmallTable } from "./small-table.ts";
+import type { WrittenTest } from "./test-results.ts";
 
 /** A row of `data/reference` as it is written. */
 export type WrittenReference = ReferenceWritten & {
@@ -38,6 +38,7 @@ export interface DataTables {
   readonly blocks: readonly (Block & { readonly at: LineOf })[];
   /** In order of file and line. */
   readonly reference: readonly WrittenReference[];
+  readonly tests: readonly WrittenTest[];
   readonly corrections: readonly Correction[];
   readonly problems: readonly Problem[];
 }
@@ -78,11 +79,6 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     }
     return rows;
   };
-  const folder = async <T>(pattern: RegExp, schema: Parameters<typeof readSmallTable<T>>[2]): Promise<T[]> => {
-    const rows: T[] = [];
-    for (const file of files.files) if (pattern.test(file)) rows.push(...((await read(file, schema)) ?? []));
-    return rows;
-  };
   const tables = {
     implements: await read("data/implements.csv", ImplementRow),
     balls: await read("data/balls.csv", BallRow),
@@ -90,18 +86,13 @@ export async function readDataTables(files: SeasonFiles): Promise<DataTables> {
     devices: await read("data/devices.csv", DeviceRow),
     blocks: await placed(/^data\/blocks\/.+\.csv$/, BlockRow),
     corrections: await placed(/^data\/corrections\.csv$/, CorrectionRow),
+    tests: (await placed(/^data\/tests\/.+\.csv$/, TestRow)).map(
+      (row): WrittenTest => ({ ...row, header: tablesRead.get(row.at.file)?.header ?? [] }),
+    ),
     reference: (await placed(/^data\/reference\/.+\.csv$/, ReferenceRow)).map(
       (row): WrittenReference => ({ ...row, header: tablesRead.get(row.at.file)?.header ?? [] }),
     ),
   };
-  const unused = {
-    tests: [/^data\/tests\/.+\.csv$/, TestRow],
-  } as const satisfies Record<string, readonly [RegExp, z.ZodType]>;
-  for (const [what, [pattern, schema]] of Object.entries(unused)) {
-    const rows = await folder<unknown>(pattern, schema);
-    const file = files.files.find((name) => pattern.test(name));
-    if (rows.length > 0 && file !== undefined) problems.push(remark("not-used-yet", wholeFile(file), { what }));
-  }
   for (const file of files.files) problems.push(...unread(file));
   return { ...tables, problems };
 }

@@ -1,5 +1,5 @@
 import type { Effects } from "../schema/effects.ts";
-import type { AthleteSeason, NotePage, Problem, Season } from "../schema/season.ts";
+import type { AthleteSeason, NotePage, Problem, Season, TestResult } from "../schema/season.ts";
 import { athleteProblems } from "./athlete-check.ts";
 import { type AthleteFolder, problemsOf } from "./athlete-folder.ts";
 import type { CellContext } from "./cell-reader.ts";
@@ -13,6 +13,7 @@ import { readReference } from "./reference.ts";
 import { type SeasonFiles, seasonFiles } from "./season-files.ts";
 import { swingFields } from "./swing-fields.ts";
 import { readSwings, type Swings } from "./swings.ts";
+import { readTests } from "./test-results.ts";
 import { unlisted } from "./unlisted.ts";
 import { written } from "./written.ts";
 
@@ -52,6 +53,8 @@ export async function readSeason(
   const leftOut = new Set(
     problems.flatMap(({ level, athlete }) => (level === "error" && athlete !== null ? [athlete] : [])),
   );
+  const tests = readTests(tables.tests, metrics, namesOf(content.folders));
+  problems.push(...tests.problems);
   const { swings, problems: ofSwings } = await readAllSwings(content, data, tables, known, leftOut, effects);
   // One by one: as many arguments as a bad export has rows are too many for a call.
   for (const problem of ofSwings) problems.push(problem);
@@ -68,7 +71,9 @@ export async function readSeason(
     devices: tables.devices ?? [],
     blocks: tables.blocks.map(({ at: _at, ...block }) => block),
     reference: reference.rows,
-    athletes: content.folders.flatMap((folder) => (leftOut.has(folder.id) ? [] : athleteSeason(folder, swings))),
+    athletes: content.folders.flatMap((folder) =>
+      leftOut.has(folder.id) ? [] : athleteSeason(folder, swings, tests.byAthlete),
+    ),
     leftOut: [...leftOut].sort(),
     swingFiles: swings.files,
     setAside: swings.setAside,
@@ -111,7 +116,11 @@ async function readAllSwings(
   return { swings, problems: [...names.problems, ...problems, ...swings.problems, ...notes] };
 }
 
-function athleteSeason(folder: AthleteFolder, swings: Swings): AthleteSeason[] {
+function athleteSeason(
+  folder: AthleteFolder,
+  swings: Swings,
+  tests: ReadonlyMap<string, readonly TestResult[]>,
+): AthleteSeason[] {
   const { id, profile, notes, closings, assessment, plan, images } = folder;
   const own = swings.reps.get(id);
   if (!profile?.page || !own) return [];
@@ -125,6 +134,7 @@ function athleteSeason(folder: AthleteFolder, swings: Swings): AthleteSeason[] {
       plan: plan?.page ?? null,
       reps: own,
       log: swings.log.get(id) ?? [],
+      tests: tests.get(id) ?? [],
     },
   ];
 }

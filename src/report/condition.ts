@@ -16,6 +16,8 @@ const KEYS = [
   "place",
   "pitchSpeed",
   "pitchSpeedAt",
+  "load",
+  "protocol",
   "swing",
 ] as const;
 

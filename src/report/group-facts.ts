@@ -16,6 +16,7 @@ import { measuredBy } from "./measured-by.ts";
 import { measuresOf } from "./measures.ts";
 import type { Condition, SessionValue } from "./schema.ts";
 import { weeksOf } from "./sessions.ts";
+import { testStrands } from "./test-strands.ts";
 
 /** A scatter that several athletes share. */
 export interface PooledScatter {
@@ -66,9 +67,10 @@ type Known = Pick<Season, "facility" | "metrics" | "implements" | "devices" | "a
 function contributions(season: Known, bridges: readonly Bridge[]): Contribution[] {
   const { facility, metrics, devices } = season;
   const lines = deviceLines(devices);
-  return season.athletes.flatMap(({ profile, reps }) => {
+  return season.athletes.flatMap(({ profile, reps, tests }) => {
     const { conditions, judged } = judgeReps({ profile, reps }, season);
-    const strands = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
+    const swung = strandsOf(reps, metrics, conditions, judged, measuredBy(reps, metrics, devices));
+    const strands = [...swung, ...testStrands(tests, metrics, facility.season)];
     const context = { setUps: { lines, gameBats: profile.game_bat }, bridges };
     return measuresOf(facility, profile, metrics, reps).flatMap(({ metric, condition }) =>
       match(strands, metric, condition, season.implements).flatMap((found) => {

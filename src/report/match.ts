@@ -35,7 +35,9 @@ const isTest = ({ purpose }: Condition): boolean => purpose === "test";
 /** Two conditions on the same side, of tests or of training, and with pitch speeds read at the same place, as far as both say. */
 const meet = (one: Condition, other: Condition): boolean =>
   isTest(one) === isTest(other) &&
-  (["side", "pitchSpeedAt"] as const).every((key) => !one[key] || !other[key] || one[key] === other[key]);
+  (["side", "pitchSpeedAt", "load", "protocol"] as const).every(
+    (key) => !one[key] || !other[key] || one[key] === other[key],
+  );
 
 /**
  * What became of all swings in the condition of a match: the denominator of its ball-flight figures. Swings of conditions in
@@ -78,20 +80,24 @@ export function match(
   const inside = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
   const apart = new Map<string, Strand[]>();
   for (const strand of inside) {
-    const { side, pitchSpeedAt } = strand.condition;
-    const key = JSON.stringify([side ?? null, pitchSpeedAt ?? null, isTest(strand.condition)]);
+    const { side, pitchSpeedAt, load, protocol } = strand.condition;
+    const key = JSON.stringify(
+      [side, pitchSpeedAt, load, protocol].map((part) => part ?? null).concat(String(isTest(strand.condition))),
+    );
     apart.set(key, [...(apart.get(key) ?? []), strand]);
   }
   const several = apart.size > 1;
   return [...apart.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, parts]) => {
-      const { side, pitchSpeedAt } = parts[0]!.condition;
+      const { side, pitchSpeedAt, load, protocol } = parts[0]!.condition;
       const condition = {
         ...named,
         ...(several && isTest(parts[0]!.condition) ? { purpose: "test" } : {}),
         ...(several && side ? { side } : {}),
         ...(several && pitchSpeedAt ? { pitchSpeedAt } : {}),
+        ...(several && load ? { load } : {}),
+        ...(several && protocol ? { protocol } : {}),
       };
       return { condition, pooled: true, parts };
     });

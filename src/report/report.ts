@@ -18,6 +18,7 @@ import { publicationFor } from "./publication.ts";
 import type { AthleteReport } from "./schema.ts";
 import { allSeries } from "./series.ts";
 import { suggestionsOf } from "./suggestions.ts";
+import { testStrands } from "./test-strands.ts";
 import { assessmentOf, closingsOf, notesOf, programOf } from "./voices.ts";
 import { unmeasuredByDay, workOf } from "./work.ts";
 import { withZones } from "./zones.ts";
@@ -72,7 +73,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     judged,
     measuredBy(zoned.reps, zoned.metrics, devices),
   );
-  const series = allMeasuresCounted(allSeries(strands, measures, context));
+  const told = [...strands, ...testStrands(athlete.tests, metrics, facility.season)];
+  const series = allMeasuresCounted(allSeries(told, measures, context));
 
   const report: AthleteReport = {
     schema: 1,
@@ -98,7 +100,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     measures: measures.length,
     measuresWithSwings: measuresWithSwings(series),
     series,
-    goals: goalsOf(goals, [...strands, ...zoneStrands], {
+    goals: goalsOf(goals, [...told, ...zoneStrands], {
       ...context,
       metrics: new Map([...metrics, ...zoned.metrics].map((metric) => [metric.id, metric])),
       zones: season.zones,

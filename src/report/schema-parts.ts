@@ -20,6 +20,9 @@ export const Condition = z.strictObject({
   pitchSpeed: Interval.optional(),
   /** Where the pitch speed was read; series read at different places never meet. */
   pitchSpeedAt: Text.optional(),
+  /** Of a test of `data/tests`: what was lifted, thrown or held, with its unit, and how. */
+  load: Text.optional(),
+  protocol: Text.optional(),
   /** Only on series that are not of full swings: slaps stand alone. */
   swing: Text.optional(),
 });

@@ -9,6 +9,9 @@ export const ConditionWritten = z.strictObject({
   side: z.enum(SIDES).optional(),
   purpose: z.enum(PURPOSES).optional(),
   place: z.enum(PLACES).optional(),
+  /** Of a test of `data/tests`: its load with the unit, as "60 kg", and its protocol. */
+  load: z.string().min(1).optional(),
+  protocol: z.string().min(1).optional(),
   pitchSpeed: z.tuple([z.number(), z.number()]).optional(),
 });
 export type ConditionWritten = z.infer<typeof ConditionWritten>;

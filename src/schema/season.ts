@@ -155,6 +155,19 @@ export type NotePage = Page<z.infer<typeof Note>> & {
 };
 export type ClosingPage = Page<z.infer<typeof Closing>> & { readonly language: string | null };
 
+/** A result of `data/tests`: a jump, a grip, a throw; its attempts are of one day. */
+export interface TestResult {
+  readonly date: string;
+  readonly metric: string;
+  readonly side: "left" | "right" | null;
+  /** In the metric's canonical unit. */
+  readonly value: number;
+  /** With its unit, as written; results with other loads or protocols are other series. */
+  readonly load: string | null;
+  readonly protocol: string | null;
+  readonly at: LineOf;
+}
+
 /** Everything known of one athlete. Plain JSON. */
 export interface AthleteSeason {
   readonly id: string;
@@ -166,6 +179,8 @@ export interface AthleteSeason {
   readonly reps: RepTable;
   /** Blocks of the session log in order of day and log; none without a log. */
   readonly log: readonly LoggedBlock[];
+  /** In order of file and line. */
+  readonly tests: readonly TestResult[];
 }
 
 /** What intake makes of `content/` and `data/`. Plain JSON. */

@@ -141,6 +141,7 @@ export const TestRow = z.strictObject({
   device: text,
   comment: text,
 });
+export type TestWritten = z.infer<typeof TestRow>;
 /** One row of a reference sample: an athlete's value, or what a published table says of a kind of athlete. */
 export const ReferenceRow = z.strictObject({
   metric: required(z.string()),

@@ -96,19 +96,18 @@ describe("all the tables", () => {
     ]);
   });
 
-  test("what is checked but not used yet is said so, once it holds a row", async () => {
+  test("a test's value that is no number is named at its cell, and one that no metric stands for at its own", async () => {
     const header = "athlete_id,date,test,value,unit\n";
     const season = await seasonOf({
-      "data/tests/a.csv": header,
       "data/tests/b.csv": `${header}ana-l,2025-10-07,sprint,fast,s\nana-l,2025-10-07,sprint,3.2,s\n`,
     });
     expect(season.problems.map((p) => [placed(p), p.level, p.args])).toEqual([
-      ["data/tests/a.csv:-:- not-used-yet", "note", { what: "tests" }],
       [
         "data/tests/b.csv:2:4 wrong-value",
         "row",
         { key: "value", found: "fast", expected: "not a number (write it with a point, as 61.5)" },
       ],
+      ["data/tests/b.csv:3:3 not-in-list", "row", { key: "test", found: "sprint", list: "metrics" }],
     ]);
   });
 

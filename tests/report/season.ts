@@ -58,6 +58,7 @@ export function input(
       assessment: null,
       plan: null,
       log: [],
+      tests: [],
       reps: table(reps),
       ...changes.athlete,
     },

@@ -15,6 +15,8 @@ const WORDS = [
   ["side", "side"],
   ["purpose", "purpose"],
   ["place", "place"],
+  ["load", "load"],
+  ["protocol", "protocol"],
 ] as const;
 
 /** Values that go without saying: nearly all swings are training at the facility. */
