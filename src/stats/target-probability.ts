@@ -34,7 +34,8 @@ export function targetProbability(
 ): TargetProbability | null {
   if (!(Math.abs(target) <= 1e150)) throw new RangeError(`a target must be a finite number, got ${target}`);
   const { fit, seFit, sePrediction } = olsAt(line, at);
-  if (seFit === null || sePrediction === null || seFit === 0 || sePrediction === 0) return null;
+  // Both errors are unknown, or 0, together.
+  if (!seFit || !sePrediction) return null;
   const above = better === "higher" ? fit - target : target - fit;
   return {
     fit,
