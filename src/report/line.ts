@@ -124,7 +124,13 @@ export function lineOf(parts: readonly Strand[], { setUps, bridges }: LineContex
   const told = {
     breaks: breaks.map((one, i) => {
       const { date, kind, to } = one;
-      return { date, kind, to, bridge: one.line === null ? null : bridgeOf(one, breaks[i - 1], uses, ofMetric) };
+      return {
+        date,
+        kind,
+        to,
+        bridge: one.line === null ? null : bridgeOf(one, breaks[i - 1], uses, ofMetric),
+        bat: null,
+      };
     }),
     stretches: stretchesOf(parts, breaks),
   };

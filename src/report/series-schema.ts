@@ -179,7 +179,16 @@ export const Series = z.strictObject({
    * Days from which the set-up was another one. A series with a break has no blocks, change or trend, unless it is joined: its
    * swings are not one line.
    */
-  breaks: z.array(z.strictObject({ date: Day, kind: z.enum(BREAK_KINDS), to: Text, bridge: Bridge.nullable() })),
+  breaks: z.array(
+    z.strictObject({
+      date: Day,
+      kind: z.enum(BREAK_KINDS),
+      to: Text,
+      bridge: Bridge.nullable(),
+      /** For a new game bat: its length and mass less those of the one before; null for other kinds, or where one is not known. */
+      bat: z.strictObject({ lengthIn: NumOrNull, weightOz: NumOrNull }).nullable(),
+    }),
+  ),
   /** The sessions between breaks, as measured; the whole series where there is none. */
   stretches: z.array(Block),
   /**

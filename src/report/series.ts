@@ -1,4 +1,5 @@
 import type { Facility } from "../schema/facility.ts";
+import type { Profile } from "../schema/profile.ts";
 import type { Implement } from "../schema/tables.ts";
 import { block, blockIndices, earlyLateOf } from "./blocks.ts";
 import { DAY_MS, dayOf } from "./calendar.ts";
@@ -60,7 +61,11 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     n: sessions.reduce((sum, session) => sum + session.n, 0),
     spanDays: (dayOf(sessions.at(-1)!.date) - dayOf(sessions[0]!.date)) / DAY_MS,
     flagged: found.parts.reduce((sum, part) => sum + (context.flagged.get(part) ?? 0), 0),
-    breaks,
+    breaks: breaks.map((one) =>
+      one.kind === "game-bat"
+        ? { ...one, bat: batDifference(one.date, context.setUps.gameBats, context.implements) }
+        : one,
+    ),
     stretches,
     joined,
     earlyLate: blocks && !joined ? earlyLateOf(sessions, blocks) : null,
@@ -69,6 +74,21 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     notes: gap ? [...progress.notes, "absence-inside"] : progress.notes,
     ...(measure === null ? NO_STANDING : context.standing(found, { first, last })),
   };
+}
+
+/** What a game bat put to use on a day has more than the one before it, in length and mass. */
+function batDifference(
+  date: string,
+  bats: Profile["game_bat"],
+  known: readonly Implement[],
+): Series["breaks"][number]["bat"] {
+  if (bats === undefined || typeof bats === "string") return null;
+  const inOrder = [...bats].sort((a, b) => (a.from < b.from ? -1 : 1));
+  const at = inOrder.findIndex(({ from }) => from === date);
+  const [before, now] = [inOrder[at - 1], inOrder[at]].map((one) => known.find(({ id }) => id === one?.id));
+  if (before === undefined || now === undefined) return null;
+  const less = (a: number | undefined, b: number | undefined) => (a === undefined || b === undefined ? null : a - b);
+  return { lengthIn: less(now.length_in, before.length_in), weightOz: less(now.weight_oz, before.weight_oz) };
 }
 
 /** Were there days away between the first and the last session? */

@@ -92,6 +92,42 @@ function partsOf(report: AthleteReport, reading: Reading): Record<HittingChart, 
       none: 100,
       decimals: 1,
     },
+    worth: {
+      rows:
+        hitting.worth === null
+          ? []
+          : [
+              speed(
+                plainName(words, "metric", "bat_speed"),
+                hitting.worth.batSpeed.change,
+                hitting.worth.batSpeed.ci95,
+              ),
+              speed(plainName(words, "metric", "exit_velocity"), hitting.worth.exit.estimate, hitting.worth.exit.range),
+            ],
+      title: words.text("hitting.axisSpeed", { unit: unitText(words, unit).trim() }),
+      none: 0,
+      decimals: 1,
+    },
+    contact: {
+      rows: hitting.contact
+        .filter(({ implement }) => implement === "game")
+        .map((one) => percent(plainWhere(report, words, one), one.middle, null, [one.middle, one.p90])),
+      title: share(words.text("contact.middle")),
+      none: 100,
+      decimals: 0,
+    },
+    machine: {
+      rows: (hitting.machine[0]?.equalTime ?? []).map(({ distanceFt, mph }) => ({
+        label: said(reading, distanceFt, { unit: "ft", decimals: 1 }),
+        value: mph * factor,
+        range: null,
+        expected: null,
+        said: said(reading, mph, { unit: "mph", decimals: 0 }),
+      })),
+      title: words.text("hitting.axisSpeed", { unit: unitText(words, unit).trim() }),
+      none: null,
+      decimals: 0,
+    },
     plane: {
       rows: hitting.plane
         .filter(({ drill, ballHeight, inside }) => drill === null && ballHeight === null && inside !== null)

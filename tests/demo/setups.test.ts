@@ -65,7 +65,9 @@ describe("the two sensors that were replaced", () => {
   test("Bastian's lines stay broken: nothing was measured with both", () => {
     for (const { joined, breaks, change } of measures("bastian-oakhollow", "bat_speed")) {
       expect(joined).toBe(false);
-      expect(breaks).toEqual([{ date: UNBRIDGED.from, kind: "bat-sensor", to: UNBRIDGED.after, bridge: null }]);
+      expect(breaks).toEqual([
+        { date: UNBRIDGED.from, kind: "bat-sensor", to: UNBRIDGED.after, bridge: null, bat: null },
+      ]);
       expect(change).toBeNull();
     }
   });

@@ -23,7 +23,7 @@ describe("a sensor that was replaced in mid-season", () => {
   const series = find(swapped, { season: { devices } }, "bat_speed");
 
   test("breaks the line on the day devices.csv puts the new one into use", () => {
-    expect(series.breaks).toEqual([{ date: weekLater(5), kind: "bat-sensor", to: "new", bridge: null }]);
+    expect(series.breaks).toEqual([{ date: weekLater(5), kind: "bat-sensor", to: "new", bridge: null, bat: null }]);
     expect(series.stretches.map((one) => [one.sessions, one.mean])).toEqual([
       [5, 60],
       [5, 63],
@@ -77,7 +77,7 @@ describe("a new game bat", () => {
 
   test.each(["bat_speed", "exit_velocity"])("breaks the line of %s with it", (metric) => {
     expect(find(swapped, changes, metric).breaks).toEqual([
-      { date: weekLater(6), kind: "game-bat", to: "b", bridge: null },
+      { date: weekLater(6), kind: "game-bat", to: "b", bridge: null, bat: null },
     ]);
   });
 
@@ -89,4 +89,31 @@ describe("a new game bat", () => {
   test("leaves the goal's progress open, for start and end were not measured with one set-up", () => {
     expect(reportFor(input(swapped, changes)).report.goals[0]).toMatchObject({ baseline: null, progress: null });
   });
+});
+
+test("a new game bat tells what it has more than the one before, where both are described", () => {
+  const game_bat = [
+    { id: "a", from: "2025-10-06" },
+    { id: "b", from: weekLater(6) },
+  ];
+  const swings = Array.from(
+    { length: 12 },
+    (_, week): Rep => ({ date: weekLater(week), implement: "game", bat_speed: 60 }),
+  );
+  const told = (implement: object) =>
+    find(
+      swings,
+      {
+        season: {
+          implements: [
+            { id: "a", length_in: 32, weight_oz: 29 },
+            { id: "b", ...implement },
+          ],
+        },
+        athlete: { profile: { name: "Invented One", game_bat } },
+      },
+      "bat_speed",
+    ).breaks[0]!.bat;
+  expect(told({ length_in: 33, weight_oz: 30.5 })).toEqual({ lengthIn: 1, weightOz: 1.5 });
+  expect(told({ length_in: 33 })).toEqual({ lengthIn: 1, weightOz: null });
 });

@@ -62,6 +62,7 @@ describe("an afternoon with both sensors", () => {
         date: DAY,
         kind: "bat-sensor",
         to: "new",
+        bat: null,
         bridge: { offset: expected.offset, ci95: expected.ci95, n: 24, method: "paired", date: DAY },
       },
     ]);

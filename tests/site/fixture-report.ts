@@ -301,7 +301,7 @@ export const full: Report = AthleteReport.parse({
       days: 18,
       condition: machine,
       measure: 3,
-      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2", bridge: null }],
+      breaks: [{ date: "2025-12-01", kind: "bat-sensor", to: "knob-2", bridge: null, bat: null }],
     }),
     series({
       metric: "hand_tempo",

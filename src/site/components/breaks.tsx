@@ -1,5 +1,6 @@
 import { useReading } from "../reading.ts";
 import { Day } from "./day.tsx";
+import { Figure } from "./figure.tsx";
 import { Count, Say } from "./say.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
 import { type Placed, sessionWord } from "./series-parts.ts";
@@ -100,13 +101,25 @@ export function BreakLines({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
   return (
     <>
-      {series.breaks.map(({ date, kind, to }, index) => (
+      {series.breaks.map(({ date, kind, to, bat }, index) => (
         <span key={`${date}-${kind}-${to}`}>
           {index === 0 ? "" : " "}
           <Say
             k={`break.${kind}`}
             with={{ day: <Day at={`${at}/breaks/${index}/date`} />, to: <span data-own>{to}</span> }}
           />
+          {bat === null || bat.lengthIn === null || bat.weightOz === null ? null : (
+            <>
+              {" "}
+              <Say
+                k="break.batDifference"
+                with={{
+                  length: <Figure at={`${at}/breaks/${index}/bat/lengthIn`} unit="in" decimals={1} signed />,
+                  weight: <Figure at={`${at}/breaks/${index}/bat/weightOz`} unit="oz" decimals={1} signed />,
+                }}
+              />
+            </>
+          )}
         </span>
       ))}
     </>

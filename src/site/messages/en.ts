@@ -244,6 +244,7 @@ export const en = {
   "break.firmware": "From {day} on, the device ran other firmware: {to}.",
   "break.set-up": "From {day} on, the device was set up otherwise: {to}.",
   "break.game-bat": "From {day} on, another game bat was swung: {to}.",
+  "break.batDifference": "Against the one before it has {length} in length and {weight} in weight.",
   "break.why":
     "Values before and after such a day do not make one line, so no change is given; each stretch has an average of its own.",
   "break.bridge":
@@ -496,7 +497,18 @@ export const en = {
   "balls.contact":
     "{where}: the middle ball came off at {middle} of the most that bat and pitch allow ({swings} with both read).",
   "balls.impossible":
-    "{n, plural, one {{figure} reading lies above that and is a measuring error.} other {{figure} readings lie above that and are measuring errors.}}",
+    "{n, plural, one {{figure} reading lies above that: a measuring error, or bat and ball give back more than was stated.} other {{figure} readings lie above that: measuring errors, or bat and ball give back more than was stated.}}",
+  "contact.head": "How hard the ball is hit",
+  "contact.caption":
+    "The dot is the middle ball, the pale bar reaches to the best tenth; the upright line is the most that bat and pitch allow.",
+  "contact.q": "Collision efficiency",
+  "contact.middle": "Share of the most possible",
+  "contact.tenth": "Best tenth",
+  "contact.above": "Above the possible",
+  "hitting.axisSpeed": "Speed, {unit}",
+  "worthOf.caption":
+    "The measured change of bat speed and, below it, what a model makes of it, each with its plausible range.",
+  "machine.caption": "Speeds from other distances that leave the hitter as much time as this machine does.",
   "worthOf.head": "What the change is worth",
   "worthOf.exit":
     "{where}, by a model and not measured: the change in bat speed of {change} is worth about {exit} of exit velocity on a ball hit square (plausibly {range}).",

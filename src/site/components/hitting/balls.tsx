@@ -56,7 +56,7 @@ export function Plane() {
 
 /** What became of the balls. */
 export function Balls() {
-  const { flight, contact } = useAthlete().report.hitting;
+  const { flight } = useAthlete().report.hitting;
   if (flight.length === 0) return null;
   return (
     <Part
@@ -137,6 +137,53 @@ export function Balls() {
           );
         })}
       </ul>
+    </Part>
+  );
+}
+
+/** How much of what bat and pitch allow went into the ball. */
+export function Contact() {
+  const { contact } = useAthlete().report.hitting;
+  if (!contact.some(({ implement }) => implement === "game")) return null;
+  return (
+    <Part
+      id="contact"
+      head="contact.head"
+      chart="contact"
+      caption="contact.caption"
+      table={
+        <Table
+          words={1}
+          heads={["balls.where", "contact.q", "table.swings", "contact.middle", "contact.tenth", "contact.above"]}
+        >
+          {contact.map((one, index) => {
+            const at = `/hitting/contact/${index}`;
+            return (
+              <tr key={at}>
+                <th scope="row">
+                  <Where where={one} />
+                </th>
+                <td class="n">
+                  <Figure at={`${at}/q`} decimals={2} />
+                </td>
+                <td class="n">
+                  <Figure at={`${at}/swings`} />
+                </td>
+                <td class="n">
+                  <Figure at={`${at}/middle`} {...PERCENT} />
+                </td>
+                <td class="n">
+                  <Figure at={`${at}/p90`} {...PERCENT} />
+                </td>
+                <td class="n">
+                  <Figure at={`${at}/impossible`} />
+                </td>
+              </tr>
+            );
+          })}
+        </Table>
+      }
+    >
       {contact.map((one, index) => {
         const at = `/hitting/contact/${index}`;
         if (one.implement !== "game") return null;

@@ -1,6 +1,6 @@
 import { useAthlete } from "../../reading.ts";
 import { Section } from "../section.tsx";
-import { Balls, Plane } from "./balls.tsx";
+import { Balls, Contact, Plane } from "./balls.tsx";
 import { Bats } from "./bats.tsx";
 import { Carry } from "./carry.tsx";
 import { Fittings } from "./fittings.tsx";
@@ -24,6 +24,7 @@ export function Hitting() {
       <Rounds />
       <Worth />
       <Balls />
+      <Contact />
       <Plane />
       <Bats />
       <Fittings />

@@ -16,6 +16,8 @@ export function Machine() {
     <Part
       id="machine"
       head="machine.head"
+      chart="machine"
+      caption="machine.caption"
       table={
         <Table
           words={1}

@@ -10,7 +10,17 @@ import { Say } from "../say.tsx";
 import { Scroll } from "../section.tsx";
 
 /** Charts of the hitting parts, by part. */
-export const HITTING_CHARTS = ["carry", "rounds", "bats", "plane", "balls", "gate"] as const;
+export const HITTING_CHARTS = [
+  "carry",
+  "rounds",
+  "worth",
+  "balls",
+  "contact",
+  "plane",
+  "bats",
+  "gate",
+  "machine",
+] as const;
 export type HittingChart = (typeof HITTING_CHARTS)[number];
 export const hittingChartId = (chart: HittingChart): string => `hitting-${chart}`;
 

@@ -13,7 +13,7 @@ export function Worth() {
   if (worth === null) return null;
   const at = "/hitting/worth";
   return (
-    <Part id="worth" head="worthOf.head">
+    <Part id="worth" head="worthOf.head" chart="worth" caption="worthOf.caption">
       <p>
         <Say
           k="worthOf.exit"
