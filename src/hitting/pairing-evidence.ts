@@ -1,0 +1,53 @@
+import { exitSpeed } from "./collision.ts";
+
+/** A row of the bat's sensor: speed at the point that meets the ball, mph; null where none was read. */
+export interface BatRow {
+  readonly speed: number | null;
+  /** A swing that touched nothing has no ball. */
+  readonly noBall: boolean;
+}
+
+/** A row of the ball's screen, mph. */
+export interface BallRow {
+  readonly exit: number | null;
+  /** Pitch speed at the plate; 0 off a tee, null where nobody knows. */
+  readonly pitch: number | null;
+  readonly noBat: boolean;
+}
+
+export interface EvidenceSetup {
+  /** Best collision efficiency of bat and ball. */
+  readonly q: number;
+  /** Mean and SD of the exit velocities of the session, mph: what a ball is like that belongs to another swing. */
+  readonly exitMean: number;
+  readonly exitSd: number;
+}
+
+/** Part above the most possible that two sensors' errors explain. */
+const SENSOR_ERROR = 0.06;
+/** Square hits come off at about so much of the most possible; the others anywhere below. */
+const SQUARE = { share: 0.8, mean: 0.94, sd: 0.05 };
+/** The fastest pitch that a toss whose speed nobody read could be, mph at the plate. */
+const FASTEST_TOSS = 35;
+
+const normal = (x: number, mean: number, sd: number): number =>
+  Math.exp(-(((x - mean) / sd) ** 2) / 2) / (sd * Math.sqrt(2 * Math.PI));
+
+/**
+ * How much likelier a sensor's row and a screen's row are one swing than two, by physics alone: log of the ratio; minus infinity where they
+ * cannot be, because the ball left faster than that bat and pitch allow, or because one of them says that nothing was hit. 0 where a
+ * reading is missing.
+ *
+ * @throws {RangeError} a spread of exit velocities that is not above 0
+ */
+export function pairingEvidence(bat: BatRow, ball: BallRow, { q, exitMean, exitSd }: EvidenceSetup): number {
+  if (!(exitSd > 0)) throw new RangeError(`the spread of exit velocities must be above 0, got ${exitSd}`);
+  if (bat.noBall || ball.noBat) return Number.NEGATIVE_INFINITY;
+  if (bat.speed === null || ball.exit === null) return 0;
+  const most = exitSpeed(q, ball.pitch ?? FASTEST_TOSS, bat.speed);
+  const share = ball.exit / most;
+  if (share > 1 + SENSOR_ERROR) return Number.NEGATIVE_INFINITY;
+  const square = (SQUARE.share * normal(share, SQUARE.mean, SQUARE.sd)) / most;
+  const other = (1 - SQUARE.share) / most;
+  return Math.log(square + other) - Math.log(normal(ball.exit, exitMean, exitSd) + 1e-6);
+}
