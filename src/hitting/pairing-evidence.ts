@@ -25,8 +25,11 @@ export interface EvidenceSetup {
 
 /** Part above the most possible that two sensors' errors explain. */
 const SENSOR_ERROR = 0.06;
-/** Square hits come off at about so much of the most possible; the others anywhere below. */
-const SQUARE = { share: 0.8, mean: 0.94, sd: 0.05 };
+/**
+ * Most hits come off near the most possible and fewer the farther below; `below` is how far on average, `above` what sensors make of the rest.
+ * The others are anywhere.
+ */
+const SQUARE = { share: 0.85, below: 0.055, above: 0.012 };
 /** The fastest pitch that a toss whose speed nobody read could be, mph at the plate. */
 const FASTEST_TOSS = 35;
 
@@ -47,7 +50,9 @@ export function pairingEvidence(bat: BatRow, ball: BallRow, { q, exitMean, exitS
   const most = exitSpeed(q, ball.pitch ?? FASTEST_TOSS, bat.speed);
   const share = ball.exit / most;
   if (share > 1 + SENSOR_ERROR) return Number.NEGATIVE_INFINITY;
-  const square = (SQUARE.share * normal(share, SQUARE.mean, SQUARE.sd)) / most;
+  const short = 1 - share;
+  const scale = short > 0 ? SQUARE.below : SQUARE.above;
+  const square = (SQUARE.share * Math.exp(-Math.abs(short) / scale)) / (SQUARE.below + SQUARE.above) / most;
   const other = (1 - SQUARE.share) / most;
   return Math.log(square + other) - Math.log(normal(ball.exit, exitMean, exitSd) + 1e-6);
 }

@@ -69,7 +69,8 @@ function struck(random: Random, time: number): { time: number; bat: number; exit
 }
 
 /** Half of what a sensor makes up are waggles and dropped bats, half are practice swings at nearly full speed. */
-const falseBat = (random: Random, i: number): number => (i % 2 === 0 ? random.normal(30, 8) : random.normal(60, 5));
+const falseBat = (random: Random, i: number): number =>
+  Math.max(5, i % 2 === 0 ? random.normal(30, 8) : random.normal(60, 5));
 
 /** What the physics says of every two rows of a session. */
 export function evidenceOf({ a, b }: Session): (i: number, j: number) => number {
