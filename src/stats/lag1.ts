@@ -16,8 +16,10 @@ export function lag1(values: Sample): number | null {
   const centre = mean(values);
   const n = values.length;
   if (centre === null) return null;
-  // One value is its own mean: no squares, no answer.
-  const squares = sumOf(n, (i) => (values[i]! - centre) ** 2);
-  if (squares === 0) return null;
-  return sumOf(n - 1, (i) => (values[i]! - centre) * (values[i + 1]! - centre)) / squares;
+  const largest = Array.from(values).reduce((most, value) => Math.max(most, Math.abs(value - centre)), 0);
+  // One value is its own mean: nothing deviates, no answer.
+  if (largest === 0) return null;
+  // As parts of the largest, so that no square falls out of the range of a double.
+  const part = (i: number) => (values[i]! - centre) / largest;
+  return sumOf(n - 1, (i) => part(i) * part(i + 1)) / sumOf(n, (i) => part(i) ** 2);
 }

@@ -45,13 +45,13 @@ describe("with the physics of bat and ball", () => {
   });
 });
 
-test("ten thousand swings a side take less than two seconds", () => {
+test("ten thousand swings a side take less than two seconds of the processor", () => {
   const times = Array.from({ length: 10_000 }, (_, i) => i * 15 + ((i * 7919) % 9));
-  const start = performance.now();
+  const start = process.cpuUsage();
   const found = align(
     times,
     times.map((time, i) => time + 33 + ((i * 104_729) % 100) / 40),
   );
-  expect(performance.now() - start).toBeLessThan(2000);
+  expect(process.cpuUsage(start).user / 1000).toBeLessThan(2000);
   expect("kind" in found ? 0 : found.pairs.length).toBeGreaterThan(9900);
 });

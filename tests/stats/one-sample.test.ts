@@ -140,6 +140,13 @@ describe("laws", () => {
     );
   });
 
+  test("likeness of differences so small that their squares vanish is that of larger ones", () => {
+    expect(lag1([0, 3.3e-162, 0])).toBeCloseTo(lag1([0, 3.3, 0])!, 12);
+    expect(lag1([0, 5e-324, 0])).not.toBeNaN();
+    expect(lag1([7, 7, 7])).toBeNull();
+    expect(lag1([7])).toBeNull();
+  });
+
   test("typed arrays give the same as lists, and the swings are left as they were", () => {
     const list = [64, 60, 70, 62];
     expect(median(Float64Array.from(list))).toBe(median(list));
