@@ -49,7 +49,7 @@ export function domainTests(fullPath: string): ReferenceTest[] {
   });
 }
 
-function inputsOf({ inputs, expected }: DomainCheck): Inputs {
+function inputsOf({ inputs, expected, formula }: DomainCheck): Inputs {
   const read = (name: string) => {
     const found = inputs[name];
     if (found === undefined) throw new Error(`the check has no input "${name}"`);
@@ -66,6 +66,7 @@ function inputsOf({ inputs, expected }: DomainCheck): Inputs {
     names: Object.keys(inputs),
     unitOf: (name) => read(name).unit,
     wanted: expected.unit,
+    formula,
   };
 }
 

@@ -47,6 +47,8 @@ export interface Inputs {
   /** UCUM unit that an input is written in, and that of what is expected. */
   readonly unitOf: (name: string) => string;
   readonly wanted: string;
+  /** What the check says of itself: it names the model of a flight. */
+  readonly formula: string;
 }
 
 /** A number with the UCUM unit it is in, or a word. */
@@ -69,50 +71,41 @@ const ROOM = 1.2;
 function weather(i: Inputs, altitude: string): number {
   return weatherDensity({
     celsius: i.take("T", "Cel"),
-    humidity: i.take("RH", "1"),
-    seaLevelPa: i.take("p_sea_level", "Pa"),
-    altitudeM: i.take(altitude, "m"),
+    humidity: i.has("RH") ? i.take("RH", "1") : 0.5,
+    seaLevelPa: i.has("p_sea_level") ? i.take("p_sea_level", "Pa") : 101_325,
+    altitudeM: i.has(altitude) ? i.take(altitude, "m") : 0,
   });
 }
 
-function ballIn(i: Inputs): Ball {
-  return ballOf(i.take("mass", "[oz_av]"), i.take("circumference", "[in_i]"));
-}
-
-function sheetFlight(i: Inputs): Flight {
+/** Flight of a check: the model that its formula names, its own ball, air and start where it gives them. */
+function flightIn(i: Inputs): Flight {
+  const optional = (name: string, unit: string, otherwise: number) => (i.has(name) ? i.take(name, unit) : otherwise);
+  const ball =
+    i.has("mass") && i.has("circumference")
+      ? ballOf(i.take("mass", "[oz_av]"), i.take("circumference", "[in_i]"))
+      : BASEBALL;
+  const density = i.has("rho") ? i.take("rho", "kg/m3") : weather(i, "z_field");
   return fly(
     {
       speed: i.take("v_exit", MPS),
       angle: i.take("launch", "deg"),
-      backspin: i.take("backspin", "{rev}/min"),
-      sidespin: i.take("sidespin", "{rev}/min"),
-      height: i.take("z0", "m"),
+      backspin: optional("backspin", "{rev}/min", 0),
+      sidespin: optional("sidespin", "{rev}/min", 0),
+      height: optional("z0", "m", THREE_FEET),
     },
-    weather(i, "z_field"),
-    SPREADSHEET,
-    ballIn(i),
+    density,
+    i.formula.includes("nathan2017") ? BATTED : SPREADSHEET,
+    ball,
   );
 }
 
 /** The spreadsheet counts distance from home plate, and its ball starts `y0` in front of it. */
-function sheetCarry(i: Inputs): number {
-  return sheetFlight(i).carry + i.take("y0", "m");
-}
+const inFront = (i: Inputs): number => (i.has("y0") ? i.take("y0", "m") : 0);
 
 function pointAt(i: Inputs) {
   const t = i.take("t", "s");
-  const { path } = sheetFlight(i);
+  const { path } = flightIn(i);
   return path.reduce((best, point) => (Math.abs(point.t - t) < Math.abs(best.t - t) ? point : best));
-}
-
-function carry(i: Inputs): number {
-  if (i.has("y0")) return sheetCarry(i);
-  const launch = {
-    speed: i.take("v_exit", MPS),
-    angle: i.take("launch", "deg"),
-    backspin: i.take("backspin", "{rev}/min"),
-  };
-  return fly({ ...launch, height: THREE_FEET }, i.take("rho", "kg/m3"), BATTED).carry;
 }
 
 /** 100 mph, 28 deg, 2 000 rpm, 70 degF at sea level, as the checks state, with one of them moved by a step. */
@@ -159,19 +152,40 @@ function steady(i: Inputs) {
   return found;
 }
 
-/** The conversions of our own files, by UCUM codes. */
+/** What our own files call a UCUM unit. */
+const OURS: Readonly<Record<string, string>> = {
+  [MPS]: "m/s",
+  "km/h": "km/h",
+  [MPH]: "mph",
+  "[ft_i]/s": "fps",
+  "[ft_i]": "ft",
+  m: "m",
+  "[in_i]": "in",
+  cm: "cm",
+  mm: "mm",
+  "[oz_av]": "oz",
+  g: "g",
+  "[lb_av]": "lb",
+  kg: "kg",
+  "[degF]": "degF",
+  Cel: "degC",
+};
+
+/** The conversions of our own files: to the unit that they keep, or back from it. */
 function ownConversion(i: Inputs): Found {
-  const from = i.unitOf("value");
+  const [from, to] = [i.unitOf("value"), i.wanted];
   const value = i.take("value", from);
-  const known: Readonly<Record<string, number | undefined>> = {
-    [`${MPS} ${MPH}`]: converter("m/s", "mph")?.(value),
-    [`km/h ${MPH}`]: converter("km/h", "mph")?.(value),
-    "[oz_av] g": value * GRAMS_PER_OUNCE,
-    "[in_i] cm": value * CM_PER_INCH,
-  };
-  const found = known[`${from} ${i.wanted}`];
-  if (found === undefined) throw new Error(`no conversion of ours from "${from}" to "${i.wanted}"`);
-  return [found, i.wanted];
+  const [ours, theirs] = [OURS[from], OURS[to]];
+  if (ours === undefined || theirs === undefined) throw new Error(`no unit of ours is "${from}" or "${to}"`);
+  const there = converter(ours, theirs);
+  if (there !== null) return [there(value), to];
+  const back = converter(theirs, ours);
+  if (back === null) throw new Error(`no conversion of ours from "${from}" to "${to}"`);
+  const zero = back(0);
+  // The exact constants stand behind both; a table that only knows the way in is turned round.
+  const exact: Readonly<Record<string, number>> = { "[oz_av] g": GRAMS_PER_OUNCE, "[in_i] cm": CM_PER_INCH };
+  const factor = exact[`${from} ${to}`] ?? 1 / (back(1) - zero);
+  return [(value - zero) * factor, to];
 }
 
 function side(word: string): "left" | "right" {
@@ -237,10 +251,10 @@ export const DOMAIN_CHECKS: ReadonlyMap<string, (inputs: Inputs) => Found> = new
     ],
   ],
   ["spin-down-time", (i) => [earlySpinDownTime(i.take("k", "1"), i.take("v", MPS)), "s"]],
-  ["carry", (i) => [carry(i), "m"]],
-  ["hang-time", (i) => [sheetFlight(i).hangTime, "s"]],
-  ["apex", (i) => [sheetFlight(i).apex, "m"]],
-  ["position-y", (i) => [pointAt(i).x + i.take("y0", "m"), "m"]],
+  ["carry", (i) => [flightIn(i).carry + inFront(i), "m"]],
+  ["hang-time", (i) => [flightIn(i).hangTime, "s"]],
+  ["apex", (i) => [flightIn(i).apex, "m"]],
+  ["position-y", (i) => [pointAt(i).x + inFront(i), "m"]],
   ["position-z", (i) => [pointAt(i).z, "m"]],
   [
     "carry-drag-only",
