@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from "vega-lite";
 import type { ChartRow, ChartSpec } from "./chart.ts";
-import { CONFIG, HALO, LABEL_PX, LINE_PX, WIDTH } from "./frame.ts";
+import { HALO, LABEL_PX, WIDTH } from "./frame.ts";
 import { keyRow } from "./key-row.ts";
+import { FOOT, HEAD, INNER, px, ROWS_FRAME, ROWS_PARAMS, valueX } from "./rows-frame.ts";
 import { textWidth } from "./text-width.ts";
 import { ticksOf } from "./value-axis.ts";
 
@@ -24,20 +25,9 @@ export interface CompareWords {
 }
 
 const ROW = 38;
-const HEAD = LINE_PX + 8;
-const FOOT = 26;
-const INNER = WIDTH - 2;
 /** Radius of a dot with the air that its value keeps from it, px. */
 const REACH = 9;
 
-const px = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
-const valueX = (field: string) =>
-  ({
-    field,
-    type: "quantitative",
-    scale: { domain: { expr: "xDomain" }, zero: false, nice: false },
-    axis: { values: { expr: "xTicks" }, labelExpr: "format(datum.value, xFormat)", grid: true },
-  }) as const;
 const dot = (fill: string) =>
   ({
     type: "point",
@@ -52,19 +42,8 @@ const dot = (fill: string) =>
 
 const SPEC: TopLevelSpec = {
   datasets: { lines: [], labels: [], values: [], keyFirst: [], keyLast: [], keyWords: [] },
-  params: [
-    { name: "xDomain", value: [0, 1] },
-    { name: "xTicks", value: [] },
-    { name: "xFormat", value: "" },
-    { name: "valueFormat", value: "" },
-    { name: "xTitle", value: "" },
-  ],
-  title: { text: { expr: "xTitle" }, offset: 8, frame: "group" },
-  width: WIDTH,
-  height: HEAD + FOOT,
-  autosize: { type: "fit", contains: "padding" },
-  padding: { left: 1, right: 1, top: 1, bottom: 1 },
-  config: CONFIG,
+  params: [...ROWS_PARAMS, { name: "valueFormat", value: "" }],
+  ...ROWS_FRAME,
   layer: [
     {
       data: { name: "lines" },

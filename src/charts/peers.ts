@@ -1,8 +1,9 @@
 import type { TopLevelSpec } from "vega-lite";
 import type { Series } from "../report/schema.ts";
 import type { ChartRow, ChartSpec } from "./chart.ts";
-import { CONFIG, HALO, LABEL_PX, LINE_PX, WIDTH } from "./frame.ts";
+import { HALO, LABEL_PX, WIDTH } from "./frame.ts";
 import { keyRow } from "./key-row.ts";
+import { FOOT, HEAD, INNER, px, ROWS_FRAME, ROWS_PARAMS, valueX } from "./rows-frame.ts";
 import { textWidth } from "./text-width.ts";
 import { valueAxis } from "./value-axis.ts";
 
@@ -28,18 +29,7 @@ export interface PeersWords {
 }
 
 const ROW = 52;
-const HEAD = LINE_PX + 8;
-const FOOT = 26;
-const INNER = WIDTH - 2;
 
-const px = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
-const valueX = (field: string) =>
-  ({
-    field,
-    type: "quantitative",
-    scale: { domain: { expr: "xDomain" }, zero: false, nice: false },
-    axis: { values: { expr: "xTicks" }, labelExpr: "format(datum.value, xFormat)", grid: true },
-  }) as const;
 const bar = (strokeWidth: number) => ({ type: "rule", stroke: "var(--band)", strokeWidth, strokeCap: "butt" }) as const;
 const hitter = {
   type: "point",
@@ -58,18 +48,8 @@ const THICK = 15;
 
 const SPEC: TopLevelSpec = {
   datasets: { bands: [], hitters: [], labels: [], values: [], keyMost: [], keyHalf: [], keyHitter: [], keyWords: [] },
-  params: [
-    { name: "xDomain", value: [0, 1] },
-    { name: "xTicks", value: [] },
-    { name: "xFormat", value: "" },
-    { name: "xTitle", value: "" },
-  ],
-  title: { text: { expr: "xTitle" }, offset: 8, frame: "group" },
-  width: WIDTH,
-  height: HEAD + FOOT,
-  autosize: { type: "fit", contains: "padding" },
-  padding: { left: 1, right: 1, top: 1, bottom: 1 },
-  config: CONFIG,
+  params: [...ROWS_PARAMS],
+  ...ROWS_FRAME,
   layer: [
     {
       data: { name: "bands" },

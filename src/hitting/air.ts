@@ -1,8 +1,5 @@
 /** Air in which a ball flies. Altitudes in m, temperatures in degrees Celsius, pressures in Pa, densities in kg/m3, humidity 0 to 1. */
 
-/** Dry air at 15 degrees and sea level, kg/m3 (US Standard Atmosphere 1976). */
-export const STANDARD_DENSITY = 1.225;
-
 const SEA_LEVEL_PA = 101_325;
 const SEA_LEVEL_KELVIN = 288.15;
 const LAPSE = 0.0065;

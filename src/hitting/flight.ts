@@ -1,5 +1,5 @@
 import { battedDrag, battedLift, spinAfter, spinFactor } from "./aerodynamics.ts";
-import { BASEBALL, type Ball } from "./ball.ts";
+import { BASEBALL, type Ball, dragPerMetre } from "./ball.ts";
 
 /** m/s2, standard. */
 export const GRAVITY = 9.80665;
@@ -80,7 +80,13 @@ export function fly(
   checkLaunch(launch, density, step);
   const { speed, angle, backspin, sidespin = 0, height } = launch;
   const up = (angle * Math.PI) / 180;
-  const forces = { model, ball, density, rpm: Math.hypot(backspin, sidespin), axis: [backspin, sidespin] as const };
+  const forces = {
+    model,
+    ball,
+    perMetre: dragPerMetre(ball, 1, density),
+    rpm: Math.hypot(backspin, sidespin),
+    axis: [backspin, sidespin] as const,
+  };
   const path: FlightPoint[] = [];
   let now: State = [0, 0, height, speed * Math.cos(up), 0, speed * Math.sin(up)];
   let apex = height;
@@ -98,7 +104,8 @@ export function fly(
 interface Forces {
   readonly model: FlightModel;
   readonly ball: Ball;
-  readonly density: number;
+  /** What a coefficient of 1 takes from the speed, 1/m. */
+  readonly perMetre: number;
   readonly rpm: number;
   readonly axis: readonly [number, number];
 }
@@ -114,10 +121,9 @@ function rungeKutta(state: State, t: number, h: number, forces: Forces): State {
 const along = (state: State, slope: State, h: number): State =>
   state.map((value, i) => value + h * slope[i]!) as unknown as State;
 
-function derivative([, , , vx, vy, vz]: State, t: number, { model, ball, density, rpm, axis }: Forces): State {
+function derivative([, , , vx, vy, vz]: State, t: number, { model, ball, perMetre, rpm, axis }: Forces): State {
   const speed = Math.hypot(vx, vy, vz);
   const spin = model.spinTauS === null ? rpm : spinAfter(rpm, t, speed, model.spinTauS);
-  const perMetre = (density * Math.PI * ball.radiusM ** 2) / (2 * ball.massKg);
   const drag = perMetre * model.drag(spin) * speed;
   const [lx, ly, lz] = liftDirection([vx, vy, vz], axis);
   const across = Math.hypot(lx, ly, lz);

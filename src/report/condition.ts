@@ -1,6 +1,7 @@
 import { PITCHED_ENVIRONMENTS } from "../schema/columns.ts";
 import { gameBatOn, type Profile } from "../schema/profile.ts";
 import type { RepTable } from "../schema/season.ts";
+import type { Implement } from "../schema/tables.ts";
 import type { Condition } from "./schema.ts";
 
 /** Width of a band of pitch speeds, mph; bands start at multiples of it. */
@@ -25,6 +26,10 @@ const KEYS = [
 export function conditionKey(condition: Condition): string {
   return JSON.stringify(KEYS.map((key) => condition[key] ?? null));
 }
+
+/** Bats by the role that implements.csv gives them. */
+export const rolesOf = (bats: readonly Implement[]): ReadonlyMap<string, string> =>
+  new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
 
 /** The band of 5 mph that holds a speed: lower end included. */
 export function pitchBand(mph: number): [number, number] {

@@ -53,6 +53,7 @@ export function gateReport(
     );
     return match(strands, metric, condition, season.implements).map((found) => seriesFrom(found, null, context));
   };
+  const moves = MOVES.map((by) => ({ by, reasons: by === 0 ? judged : moved(by) }));
   const effects = series.flatMap((one, index): Effect[] => {
     const { measure } = one;
     if (measure === null || sideOf(season, one.metric) !== "ball") return [];
@@ -68,7 +69,7 @@ export function gateReport(
         condition: one.condition,
         gated: endsOf(one),
         ungated: endsOf(without),
-        moves: MOVES.map((by) => ({ by, ...endsOf(by === 0 ? one : same(seen(moved(by), measure))) })),
+        moves: moves.map(({ by, reasons }) => ({ by, ...endsOf(by === 0 ? one : same(seen(reasons, measure))) })),
       },
     ];
   });

@@ -5,7 +5,7 @@ import type { NotCountedReason } from "../schema/reasons.ts";
 import type { AthleteSeason, RepTable } from "../schema/season.ts";
 import type { Implement } from "../schema/tables.ts";
 import { DAY_MS } from "./calendar.ts";
-import { conditionsOf } from "./condition.ts";
+import { conditionsOf, rolesOf } from "./condition.ts";
 import { judge } from "./judge.ts";
 import type { Condition } from "./schema.ts";
 
@@ -49,7 +49,7 @@ export function gateOfRep(
   bats: readonly Implement[],
 ): (number | null)[] {
   const gates = profile.gates ?? [];
-  const roles = new Map(bats.flatMap(({ id, role }) => (role ? [[id, role] as const] : [])));
+  const roles = rolesOf(bats);
   return reps.date.map((date, i) => {
     const condition = conditions[i]!;
     // A slap is another swing: a mark for full ones says nothing of it.

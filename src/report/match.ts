@@ -1,6 +1,6 @@
 import type { ConditionWritten } from "../schema/condition.ts";
 import type { Implement } from "../schema/tables.ts";
-import { conditionKey } from "./condition.ts";
+import { conditionKey, rolesOf } from "./condition.ts";
 import type { ConditionOutcomes, Outcomes, Strand } from "./group.ts";
 import type { Condition } from "./schema.ts";
 
@@ -24,10 +24,6 @@ function fits(condition: Condition, named: Condition, roles: ReadonlyMap<string,
     return JSON.stringify(has) === JSON.stringify(wanted);
   });
 }
-
-/** Bats by the role that implements.csv gives them. */
-const rolesOf = (bats: readonly Implement[]) =>
-  new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
 
 /** Tests are not training. */
 const isTest = ({ purpose }: Condition): boolean => purpose === "test";

@@ -5,23 +5,27 @@ import type { AthleteReport } from "./schema.ts";
 type Work = AthleteReport["work"];
 
 /**
- * Swings of one athlete's blocks in the session log that nobody measured, by day: blocks that say so, and blocks that no rep
- * was given to, on a day on which every rep has its block. (Reps that tell their own environment may be any block's.)
+ * Blocks of one athlete's session log that nobody measured: those that say so, and those that no rep was given to, on a day on which
+ * every rep has its block. (Reps that tell their own environment may be any block's.)
  */
-export function unmeasuredByDay(log: readonly LoggedBlock[], reps: RepTable): Map<string, number> {
+export function unmeasuredBlocks(log: readonly LoggedBlock[], reps: RepTable): LoggedBlock[] {
   const { assigned } = reps.words;
   const free = new Set(reps.date.filter((_, i) => (assigned?.[i] ?? null) === null));
-  const byDay = new Map<string, number>();
-  for (const { date, measured, swings, assigned: given } of log) {
+  return log.filter(({ date, measured, assigned: given }) => {
     const empty = Object.keys(given).length === 0;
-    if (!(measured === "none" || (empty && !free.has(date)))) continue;
-    byDay.set(date, (byDay.get(date) ?? 0) + (swings ?? 0));
-  }
+    return measured === "none" || (empty && !free.has(date));
+  });
+}
+
+/** Swings of the blocks that nobody measured, by day. */
+export function unmeasuredByDay(log: readonly LoggedBlock[], reps: RepTable): Map<string, number> {
+  const byDay = new Map<string, number>();
+  for (const { date, swings } of unmeasuredBlocks(log, reps)) byDay.set(date, (byDay.get(date) ?? 0) + (swings ?? 0));
   return byDay;
 }
 
 /** Index of the reps that are work: real swings inside the season, whatever was measured on them. */
-function workingRows(reps: RepTable, season: { start: string; end: string }): number[] {
+export function workingRows(reps: RepTable, season: { start: string; end: string }): number[] {
   const { swing_type: swingType, result } = reps.words;
   return reps.date.flatMap((date, i) =>
     date >= season.start && date <= season.end && result?.[i] !== "take" && swingType?.[i] !== "practice" ? [i] : [],

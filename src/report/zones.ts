@@ -1,3 +1,4 @@
+import { pulledAngle } from "../hitting/batted-ball.ts";
 import type { Metric } from "../schema/metric.ts";
 import type { Profile } from "../schema/profile.ts";
 import type { RepTable, Season } from "../schema/season.ts";
@@ -13,11 +14,12 @@ const within = (value: number, [low, high]: readonly [number, number]): boolean 
  * The side of each swing: its own; where none is written, the hitter's, unless other swings were made from the other side. Null for a
  * switch hitter's.
  */
-export function sidesOf(reps: RepTable, bats: Profile["bats"]): (string | null)[] {
+export function sidesOf(reps: RepTable, bats: Profile["bats"]): ("left" | "right" | null)[] {
   const written = reps.words.side ?? [];
   const known = bats === "left" || bats === "right" ? bats : null;
   const always = written.every((side) => !side || side === known);
-  return reps.date.map((_, i) => written[i] || (always ? known : null));
+  // Intake lets no other word into this column.
+  return reps.date.map((_, i) => (written[i] as "left" | "right" | null) || (always ? known : null));
 }
 
 /**
@@ -30,7 +32,8 @@ export function inZone(zone: Zone, reps: RepTable, bats: Profile["bats"]): (1 | 
   const sides = sidesOf(reps, bats);
   const pulled = (i: number) => {
     const angle = spray?.[i];
-    return typeof angle !== "number" || sides[i] === null ? null : sides[i] === "left" ? -angle : angle;
+    const side = sides[i];
+    return typeof angle !== "number" || side == null ? null : pulledAngle(angle, side);
   };
   return reps.date.map((_, i) => {
     const asked = (

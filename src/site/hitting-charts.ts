@@ -1,6 +1,7 @@
 import { drawSvg } from "../charts/draw.ts";
 import { type IntervalRow, intervalsChart } from "../charts/intervals.ts";
 import type { AthleteReport } from "../report/schema.ts";
+import { axisTitle } from "./axis-title.ts";
 import { plainCondition } from "./components/condition.tsx";
 import { type HittingChart, hittingChartId, plainWhere } from "./components/hitting/parts.tsx";
 import { gameRounds } from "./components/hitting/rounds.tsx";
@@ -54,8 +55,7 @@ function partsOf(report: AthleteReport, reading: Reading): Record<HittingChart, 
     expected: expected && [100 * expected[0], 100 * expected[1]],
     said: said(reading, value, { unit: null, decimals, share: true }),
   });
-  const axis = (metric: string) =>
-    words.text("measure.axis", { metric: plainName(words, "metric", metric), unit: unitText(words, unit).trim() });
+  const axis = (metric: string) => axisTitle(words, metric, unit);
   const share = (head: string) => words.text("hitting.axisShare", { head });
   return {
     carry: {

@@ -6,6 +6,7 @@ import { trendChart } from "../charts/trend.ts";
 import { weeksChart } from "../charts/weeks.ts";
 import type { AthleteReport, GoalReport, Series } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
+import { axisTitle } from "./axis-title.ts";
 import { plainCondition } from "./components/condition.tsx";
 import { plainName } from "./components/names.tsx";
 import {
@@ -20,7 +21,7 @@ import {
 } from "./components/series-parts.ts";
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
 import { drawHitting } from "./hitting-charts.ts";
-import { type Reading, unitText } from "./reading.ts";
+import type { Reading } from "./reading.ts";
 
 /**
  * The charts of one athlete's page, drawn.
@@ -74,10 +75,7 @@ async function drawTrend(report: AthleteReport, { series, index }: Placed, readi
         notes: report.notes.map(({ date }) => date),
       },
       {
-        yTitle: words.text("measure.axis", {
-          metric: plainName(words, "metric", series.metric),
-          unit: unitText(words, unit).trim(),
-        }),
+        yTitle: axisTitle(words, series.metric, unit),
         goal: mark === null ? "" : goalLabel(mark, goalNumber, reading),
         away: words.text("work.away"),
         first: series.first === null ? "" : words.text("measure.firstMark", { value: number(series.first.mean) }),
@@ -154,10 +152,7 @@ async function drawCompare(report: AthleteReport, rows: readonly Placed[], readi
         last: placed.series.last!.mean * factor,
       })),
       {
-        xTitle: words.text("measure.axis", {
-          metric: plainName(words, "metric", metric),
-          unit: unitText(words, unit).trim(),
-        }),
+        xTitle: axisTitle(words, metric, unit),
         first: words.text("change.first"),
         last: words.text("change.last"),
         decimals,
@@ -193,10 +188,7 @@ async function drawPeers({ series, index }: Placed, { words, units }: Reading): 
         decimals,
       },
       {
-        xTitle: words.text("measure.axis", {
-          metric: plainName(words, "metric", series.metric),
-          unit: unitText(words, unit).trim(),
-        }),
+        xTitle: axisTitle(words, series.metric, unit),
         start: words.text("change.first"),
         end: words.text("change.last"),
         startValue: said(peers.start),

@@ -64,12 +64,12 @@ function launchOf(hitting: Hitting, rows: readonly number[]): HittingReport["fli
 function fieldOf(
   { athlete }: Hitting,
   rows: readonly number[],
-  sides: readonly (string | null)[],
+  sides: readonly ("left" | "right" | null)[],
 ): HittingReport["flight"][number]["field"] {
   const spray = athlete.reps.numbers.spray_angle;
   const thirds = rows.flatMap((row) => {
     const [angle, side] = [spray?.[row], sides[row]];
-    return typeof angle === "number" && (side === "left" || side === "right") ? [fieldThird(angle, side)] : [];
+    return typeof angle === "number" && side != null ? [fieldThird(angle, side)] : [];
   });
   if (thirds.length === 0) return null;
   const count = (name: (typeof thirds)[number]) => thirds.filter((one) => one === name).length;

@@ -8,7 +8,7 @@ import { growthReport } from "./growth.ts";
 import { implementsReport } from "./implements.ts";
 import { loadReport } from "./load.ts";
 import { machineReport } from "./machine.ts";
-import { recoveryReport, roundsReport } from "./rounds.ts";
+import { recoveryReport, roundsOf, roundsReport } from "./rounds.ts";
 import type { Hitting } from "./swings.ts";
 import { worthReport } from "./worth.ts";
 
@@ -19,10 +19,11 @@ export function hittingReport(
   person: AthleteReport["athlete"],
   asOf: string,
 ): HittingReport {
+  const rounds = roundsOf(hitting);
   return {
     load: loadReport(hitting, asOf),
-    rounds: roundsReport(hitting),
-    recovery: recoveryReport(hitting),
+    rounds: roundsReport(hitting, rounds),
+    recovery: recoveryReport(hitting, rounds),
     carryOver: carryOverReport(hitting),
     contactShares: contactShares(hitting),
     implements: implementsReport(hitting),

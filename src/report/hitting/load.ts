@@ -1,6 +1,7 @@
 import { gameBatOn } from "../../schema/profile.ts";
 import { DAY_MS, dayOf, isoDay, mondayOf, WEEK_MS } from "../calendar.ts";
 import type { HittingReport } from "../hitting-schema.ts";
+import { unmeasuredBlocks, workingRows } from "../work.ts";
 import { relative } from "./implements.ts";
 import type { Hitting } from "./swings.ts";
 
@@ -15,27 +16,26 @@ interface Piece {
   readonly swings: number;
 }
 
-/** Parts of the game bat's mass beyond which a bat is heavier or lighter (common practice). */
-const ALIKE = 0.05;
-
 /** Real swings of the season: what was measured, and what the log has of blocks that nobody measured. */
 function pieces({ athlete, season }: Hitting): Piece[] {
   const { reps, log } = athlete;
   const { start, end } = season.facility.season;
   const cell = (field: string, i: number) => reps.words[field]?.[i] ?? null;
-  const swung = reps.date.flatMap((date, i): Piece[] =>
-    cell("result", i) === "take" || cell("swing_type", i) === "practice"
-      ? []
-      : [{ date, effort: cell("effort", i), implement: cell("implement", i), swings: 1 }],
+  const swung = workingRows(reps, { start, end }).map(
+    (i): Piece => ({ date: reps.date[i]!, effort: cell("effort", i), implement: cell("implement", i), swings: 1 }),
   );
-  const free = new Set(reps.date.filter((_, i) => cell("assigned", i) === null));
-  const logged = log.flatMap(({ date, context, swings, assigned, measured }): Piece[] => {
-    const empty = Object.keys(assigned).length === 0;
-    if (!(measured === "none" || (empty && !free.has(date)))) return [];
-    const word = (value: string | number | undefined) => (typeof value === "string" ? value : null);
-    return [{ date, effort: word(context.effort), implement: word(context.implement), swings: swings ?? 0 }];
-  });
-  return [...swung, ...logged].filter(({ date, swings }) => date >= start && date <= end && swings > 0);
+  const word = (value: string | number | undefined) => (typeof value === "string" ? value : null);
+  const logged = unmeasuredBlocks(log, reps)
+    .map(
+      ({ date, context, swings }): Piece => ({
+        date,
+        effort: word(context.effort),
+        implement: word(context.implement),
+        swings: swings ?? 0,
+      }),
+    )
+    .filter(({ date, swings }) => date >= start && date <= end && swings > 0);
+  return [...swung, ...logged];
 }
 
 /** Work per week by effort and by the bat's mass, days since the last at full effort, and how many weeks had any. */
@@ -50,17 +50,23 @@ export function loadReport(hitting: Hitting, asOf: string): Load {
     const known = weights.get(key);
     if (known !== undefined) return known;
     const find = (id: string | null | undefined) => season.implements.find((one) => one.id === id);
-    const { mass } = relative(find(implement), find(game));
+    const { mass, roles } = relative(find(implement), find(game));
     const found: ByMass =
-      mass === null ? "unknown" : mass > 1 + ALIKE ? "heavier" : mass < 1 - ALIKE ? "lighter" : "alike";
-    weights.set(key, found);
+      mass === null ? "unknown" : roles.includes("heavy") ? "heavier" : roles.includes("light") ? "lighter" : "alike";
     weights.set(key, found);
     return found;
   };
+  const byWeek = new Map<number, Piece[]>();
+  for (const piece of all) {
+    const week = mondayOf(dayOf(piece.date));
+    const list = byWeek.get(week);
+    if (list) list.push(piece);
+    else byWeek.set(week, [piece]);
+  }
   const weeks: Load["weeks"] = [];
   const { start, end } = season.facility.season;
   for (let week = mondayOf(dayOf(start)); week <= dayOf(end); week += WEEK_MS) {
-    const inWeek = all.filter(({ date }) => mondayOf(dayOf(date)) === week);
+    const inWeek = byWeek.get(week) ?? [];
     const sum = (of: (piece: Piece) => boolean) => inWeek.filter(of).reduce((total, { swings }) => total + swings, 0);
     weeks.push({
       start: isoDay(week),

@@ -18,7 +18,7 @@ const LONGEST_REST = 1800;
 const lengthOf = (swings: number): Length => (swings <= 5 ? "short" : swings <= 7 ? "middle" : "long");
 
 /** One round: its rows in order of swing. */
-interface Round {
+export interface Round {
   readonly rows: readonly number[];
   /** Swings in it, measured or not. */
   readonly swings: number;
@@ -28,7 +28,7 @@ interface Round {
 }
 
 /** Rounds that the rows name, each with what counts of it. */
-function roundsOf(hitting: Hitting): Round[] {
+export function roundsOf(hitting: Hitting): Round[] {
   const { reps } = hitting.athlete;
   const { round, rep } = reps.numbers;
   const block = (row: number) =>
@@ -53,9 +53,9 @@ function roundsOf(hitting: Hitting): Round[] {
 const speedAt = ({ athlete }: Hitting, row: number): number | null => athlete.reps.numbers.bat_speed?.[row] ?? null;
 
 /** Bat speed against the swing's place in its round, per environment, bat, side and length of round. */
-export function roundsReport(hitting: Hitting): Rounds[] {
+export function roundsReport(hitting: Hitting, all: readonly Round[]): Rounds[] {
   const groups = new Map<string, Round[]>();
-  for (const round of roundsOf(hitting)) {
+  for (const round of all) {
     const key = `${whereKey(hitting.conditions[round.rows[0]!]!)} ${lengthOf(round.swings)}`;
     groups.set(key, [...(groups.get(key) ?? []), round]);
   }
@@ -129,11 +129,11 @@ const secondsOf = (clock: string): number => {
 };
 
 /** How the first swing after a rest compares with the last before it, where clocks tell how long the rest was. */
-export function recoveryReport(hitting: Hitting): HittingReport["recovery"] {
+export function recoveryReport(hitting: Hitting, all: readonly Round[]): HittingReport["recovery"] {
   const { reps } = hitting.athlete;
   const clock = (row: number) => reps.words.time?.[row] ?? null;
   const byBlock = new Map<string, Round[]>();
-  for (const round of roundsOf(hitting)) byBlock.set(round.block, [...(byBlock.get(round.block) ?? []), round]);
+  for (const round of all) byBlock.set(round.block, [...(byBlock.get(round.block) ?? []), round]);
   const pairs = [...byBlock.values()].flatMap((rounds) => {
     const inOrder = [...rounds].sort((a, b) => a.number - b.number);
     return inOrder.slice(1).flatMap((next, i) => {
