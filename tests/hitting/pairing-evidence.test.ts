@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { exitSpeed } from "../../src/hitting/collision.ts";
 import { pairingEvidence } from "../../src/hitting/pairing-evidence.ts";
 
-const setup = { q: 0.2, exitMean: 85, exitSd: 6 };
+const setup = { exitMean: 85, exitSd: 6 };
 const bat = (speed: number | null, noBall = false) => ({ speed, noBall });
-const ball = (exit: number | null, noBat = false, pitch: number | null = 60) => ({ exit, pitch, noBat });
+const ball = (exit: number | null, noBat = false, pitch: number | null = 60) => ({ exit, pitch, q: 0.2, noBat });
 const of = (speed: number | null, exit: number | null) => pairingEvidence(bat(speed), ball(exit), setup);
 
 describe("what physics says of two rows", () => {

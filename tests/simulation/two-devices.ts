@@ -1,5 +1,6 @@
-import { pairingEvidence } from "../../src/hitting/pairing-evidence.ts";
-import { type Alignment, align } from "../../src/stats/alignment.ts";
+import { pairSensors } from "../../src/hitting/pair-sensors.ts";
+import { type BallStamp, type BatStamp, pairSwings } from "../../src/hitting/pair-swings.ts";
+import { type Alignment, align, type NoAlignment } from "../../src/stats/alignment.ts";
 import { type Random, randomFrom } from "../demo/random.ts";
 
 /** Sessions of two devices with known truth. */
@@ -72,28 +73,32 @@ function struck(random: Random, time: number): { time: number; bat: number; exit
 const falseBat = (random: Random, i: number): number =>
   Math.max(5, i % 2 === 0 ? random.normal(30, 8) : random.normal(60, 5));
 
-/** What the physics says of every two rows of a session. */
-export function evidenceOf({ a, b }: Session): (i: number, j: number) => number {
-  const mean = b.reduce((sum, { mph }) => sum + mph, 0) / b.length;
-  const sd = Math.sqrt(b.reduce((sum, { mph }) => sum + (mph - mean) ** 2, 0) / (b.length - 1));
-  const setup = { q: Q, exitMean: mean, exitSd: sd };
-  return (i, j) =>
-    pairingEvidence({ speed: a[i]!.mph, noBall: false }, { exit: b[j]!.mph, pitch: PITCH, noBat: false }, setup);
-}
+const batStamps = (rows: readonly Stamped[]): BatStamp[] =>
+  rows.map(({ time, mph }) => ({ time, speed: mph, noBall: false }));
+const ballStamps = (rows: readonly Stamped[]): BallStamp[] =>
+  rows.map(({ time, mph }) => ({ time, exit: mph, pitch: PITCH, q: Q, noBat: false }));
 
-/** One session: clocks up to ten minutes and 200 ppm apart. */
-export function session(random: Random, cell: TwoDevices): Session {
-  const times = swingTimes(random, cell);
+/** A clock up to ten minutes and 200 ppm off, whose stamps of true swings scatter. */
+function clocks(random: Random, noise: number): (time: number, scatters: boolean) => number {
   const offset = between(random, -600, 600);
   const drift = between(random, -200e-6, 200e-6);
+  return (time, scatters) => time * (1 + drift) + offset + (scatters ? random.normal(0, noise) : 0);
+}
+
+/** What a device saw of the swings, but for those that it missed. */
+function seen(random: Random, swings: readonly ReturnType<typeof struck>[], of: "bat" | "exit", missing: number) {
+  return swings.flatMap((one, swing): Stamped[] =>
+    between(random, 0, 1) < missing ? [] : [{ time: one.time, swing, mph: one[of] + random.normal(0, SENSOR_SD) }],
+  );
+}
+
+/** One session of one sensor and one screen. */
+export function session(random: Random, cell: TwoDevices): Session {
+  const times = swingTimes(random, cell);
+  const clock = clocks(random, cell.noise);
   const swings = times.map((time) => struck(random, time));
-  const seen = (of: "bat" | "exit") =>
-    swings.flatMap((one, swing): Stamped[] =>
-      between(random, 0, 1) < cell.missing
-        ? []
-        : [{ time: one.time, swing, mph: one[of] + random.normal(0, SENSOR_SD) }],
-    );
-  const [bat, ball] = [seen("bat"), seen("exit")];
+  const bat = seen(random, swings, "bat", cell.missing);
+  const ball = seen(random, swings, "exit", cell.missing);
   const span = times.at(-1)!;
   const falseRows = (share: number, near: boolean): Stamped[] =>
     Array.from({ length: Math.round(share * times.length) }, (_, i) => {
@@ -105,11 +110,7 @@ export function session(random: Random, cell: TwoDevices): Session {
     });
   const a = [...bat, ...falseRows(cell.falseBat ?? 0, true)].sort(byTime);
   const b = [...ball, ...falseRows(cell.falseBall ?? 0, false)]
-    .map(({ time, swing, mph }) => ({
-      mph,
-      time: time * (1 + drift) + offset + (swing === null ? 0 : random.normal(0, cell.noise)),
-      swing,
-    }))
+    .map(({ time, swing, mph }) => ({ mph, time: clock(time, swing !== null), swing }))
     .sort(byTime);
   return { a, b };
 }
@@ -126,22 +127,69 @@ export interface Score {
 
 /** Aligns so many sessions of a cell and counts. */
 export function score(cell: TwoDevices, sessions: number, seed: string, physics = false): Score {
-  const count = { made: 0, right: 0, true: 0, silent: 0, sure: 0, sureRight: 0, confidence: 0 };
+  const count = counted();
   for (let i = 0; i < sessions; i += 1) {
     const { a, b } = session(randomFrom(`${seed} ${i}`), cell);
-    const found = align(
-      a.map(({ time }) => time),
-      b.map(({ time }) => time),
-      physics ? { evidence: evidenceOf({ a, b }) } : {},
-    );
-    const inB = new Set(b.flatMap(({ swing }) => swing ?? []));
-    count.true += a.filter(({ swing }) => swing !== null && inB.has(swing)).length;
-    if ("kind" in found) {
-      count.silent += 1;
-      continue;
-    }
+    const found = physics
+      ? pairSwings(batStamps(a), ballStamps(b))
+      : align(
+          a.map(({ time }) => time),
+          b.map(({ time }) => time),
+        );
     tally(found, a, b, count);
   }
+  return scored(count);
+}
+
+/** Three hitters in turns, a round each, one sensor each with a clock of its own, one screen that sees them all. */
+export function scoreTurns(cell: TwoDevices, hitters: number, sessions: number, seed: string): Score {
+  const count = counted();
+  for (let i = 0; i < sessions; i += 1) {
+    const random = randomFrom(`${seed} ${i}`);
+    const times = swingTimes(random, cell);
+    const whose = turnsOf(random, times.length, hitters);
+    const swings = times.map((time) => struck(random, time));
+    const screen = seen(random, swings, "exit", cell.missing);
+    const b = screen.map((row) => ({ ...row, time: row.time + random.normal(0, cell.noise) })).sort(byTime);
+    const sensors = Array.from({ length: hitters }, (_, hitter) => {
+      const own = clocks(random, 0);
+      const rows = seen(random, swings, "bat", cell.missing).filter(({ swing }) => whose[swing ?? -1] === hitter);
+      return rows.map((row) => ({ ...row, time: own(row.time, false) }));
+    });
+    const found = pairSensors(
+      sensors.map((rows) => ({ bats: batStamps(rows), apart: () => false })),
+      ballStamps(b),
+    );
+    found.forEach((one, hitter) => {
+      tally(one, sensors[hitter]!, b, count);
+    });
+  }
+  return scored(count);
+}
+
+/** Who swings: rounds of five to eight, one hitter after the other. */
+function turnsOf(random: Random, swings: number, hitters: number): number[] {
+  const whose: number[] = [];
+  for (let turn = 0; whose.length < swings; turn += 1) {
+    const round = Math.round(between(random, 5, 8));
+    whose.push(...Array.from({ length: round }, () => turn % hitters));
+  }
+  return whose.slice(0, swings);
+}
+
+interface Count {
+  made: number;
+  right: number;
+  true: number;
+  silent: number;
+  sure: number;
+  sureRight: number;
+  confidence: number;
+}
+
+const counted = (): Count => ({ made: 0, right: 0, true: 0, silent: 0, sure: 0, sureRight: 0, confidence: 0 });
+
+function scored(count: Count): Score {
   return {
     right: count.made === 0 ? 1 : count.right / count.made,
     made: count.right / count.true,
@@ -150,12 +198,13 @@ export function score(cell: TwoDevices, sessions: number, seed: string, physics 
   };
 }
 
-function tally(
-  found: Alignment,
-  a: readonly Stamped[],
-  b: readonly Stamped[],
-  count: { made: number; right: number; sure: number; sureRight: number; confidence: number },
-): void {
+function tally(found: Alignment | NoAlignment, a: readonly Stamped[], b: readonly Stamped[], count: Count): void {
+  const inB = new Set(b.flatMap(({ swing }) => swing ?? []));
+  count.true += a.filter(({ swing }) => swing !== null && inB.has(swing)).length;
+  if ("kind" in found) {
+    count.silent += 1;
+    return;
+  }
   for (const pair of found.pairs) {
     const swing = a[pair.a]!.swing;
     const right = swing !== null && swing === b[pair.b]!.swing;

@@ -54,9 +54,10 @@ describe("Satterthwaite's sum of variances", () => {
 });
 
 describe("sums of groups", () => {
-  const sums = groupSums([60, 62, 70, 74, 90], [0, 1, 0, 2, 5], [0, 0, 1, 1, 2], 3);
+  const five = () => groupSums([60, 62, 70, 74, 90], [0, 1, 0, 2, 5], [0, 0, 1, 1, 2], 3);
 
   test("sizes, the smallest and the largest", () => {
+    const sums = five();
     expect(Array.from(sums.sizes)).toEqual([2, 2, 1]);
     expect(sums).toMatchObject({ rows: 5, groups: 3, smallest: 1, largest: 2, hasX: true, xDiffers: true });
     expect(groupSums([1, 2, 3, 4], null, [0, 0, 1, 1], 2)).toMatchObject({ smallest: 2, largest: 2, hasX: false });
@@ -64,6 +65,7 @@ describe("sums of groups", () => {
 
   test("inside groups: slope 2 leaves nothing where both rise by two a step", () => {
     // Squares of x inside groups 0.5 + 2, products 1 + 4.
+    const sums = five();
     const inUnits = (sums.withinSlope * sums.ofY.scale) / sums.ofX.scale;
     expectNear(inUnits, 2, 1e-12);
     expect(sums.withinSquares).toBe(0);
