@@ -2,6 +2,7 @@ import { checkPages } from "./build/check-pages.ts";
 import { deskFiles } from "./build/desk.ts";
 import { type Judgement, judgeSeason } from "./build/judge.ts";
 import { siteInput } from "./build/pages.ts";
+import { pairByPhysics } from "./build/physics.ts";
 import { alone, publish } from "./build/publish.ts";
 import type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
 import { readSeason } from "./intake/season.ts";
@@ -27,7 +28,7 @@ export { SeasonUnreadable } from "./intake/season.ts";
  */
 export async function build(paths: Paths, options: Options, effects: BuildEffects): Promise<Built> {
   return alone(paths, effects, async () => {
-    const season = await readSeason(paths, effects); //                      1 intake
+    const season = await readSeason(paths, effects, pairByPhysics); //                      1 intake
     const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
     const secret = await secretOf(paths.state, effects);
     const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
@@ -47,7 +48,7 @@ export async function check(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<Assessed> {
-  return assessed(judgeSeason(await readSeason(paths, effects), options.asOf, effects));
+  return assessed(judgeSeason(await readSeason(paths, effects, pairByPhysics), options.asOf, effects));
 }
 
 /** What the public site would be made from, for a preview that renders the pages itself. Only the secret is written. */
@@ -56,7 +57,7 @@ export async function preview(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<SiteInput> {
-  const judged = judgeSeason(await readSeason(paths, effects), options.asOf, effects);
+  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics), options.asOf, effects);
   const links = linksOf(await secretOf(paths.state, effects), judged.told.map(asLinkSubject), judged.asOf);
   return siteInput(judged, links, paths, effects);
 }

@@ -40,6 +40,7 @@ export async function deskFiles(
     leftOut: [...season.leftOut],
     ledger: { total: ledger.total, files: [...ledger.files] },
     rows: [...rows],
+    pairings: [...season.pairings],
     problems: problems.map((problem) => ({
       code: problem.code,
       place: placeText(problem.at),

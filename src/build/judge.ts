@@ -65,7 +65,16 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
   const names = seasonCheck(read);
   const { facility, problems: telling } = withoutNames(read.facility, names);
   const season: Season = { ...read, facility };
-  const { athletes, setAside, corrections, problems: found, swingFiles, leftOut, ...surroundings } = season;
+  const {
+    athletes,
+    setAside,
+    corrections,
+    pairings: _,
+    problems: found,
+    swingFiles,
+    leftOut,
+    ...surroundings
+  } = season;
   const day = asOf ?? asOfFor(season);
   const problems: Problem[] = [...found, ...telling, ...appliedNotes(corrections)];
   const bridges = seasonBridges(season);
@@ -81,7 +90,7 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };
   });
-  const accounts = told.map(({ athlete, judged }) => ({ athlete: athlete.id, file: athlete.reps.file, judged }));
+  const accounts = told.map(({ athlete, judged }) => ({ athlete: athlete.id, reps: athlete.reps, judged }));
   const heldBack = told.filter(({ withheld }) => Object.values(withheld).includes(NAMES_ANOTHER));
   return {
     season,

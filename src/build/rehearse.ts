@@ -60,7 +60,7 @@ export async function rehearse(
     [`${paths.data}/swings/${file}`, bytes],
     [`${paths.data}/mappings/proposed.json`, new TextEncoder().encode(JSON.stringify(mapping))],
   ]);
-  const season = await readSeason(paths, { ...effects, disk: withFiles(effects.disk, paths.data, files) });
+  const season = await readSeason(paths, { ...effects, disk: withFiles(effects.disk, paths.data, files) }, null);
   const own = new Set([swings, "data/mappings/proposed.json"]);
   return {
     rows: season.swingFiles.find((one) => one.file === swings)?.rows ?? 0,

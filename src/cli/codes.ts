@@ -297,6 +297,18 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
       found: 14,
     },
   ),
+  "pairs-not-told": entry(
+    note,
+    "a day of two devices whose clocks do not tell which ball is which swing's",
+    at("data/swings/knob/2025-10.csv"),
+    { athlete: "ada-lund", date: "2025-10-06", days: 2, other: "data/swings/screen/2025-10.csv" },
+  ),
+  "pairs-without-seconds": entry(
+    note,
+    "a day of two devices whose times have no seconds",
+    at("data/swings/knob/2025-10.csv"),
+    { athlete: "ada-lund", date: "2025-10-06", days: 1, other: "data/swings/screen/2025-10.csv" },
+  ),
   // found while reporting
   "names-other-athlete": entry(error, "a page would name another athlete", at(`${PROFILE}`), {
     reader: "family",

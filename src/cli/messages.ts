@@ -21,6 +21,9 @@ const meant = ({ suggestion }: Args, otherwise: string) =>
   suggestion === undefined ? otherwise : `did you mean ${suggestion}?`;
 const swings = (count: string | number | undefined) => (Number(count) === 1 ? "1 swing" : `${count} swings`);
 const rows = (count: string | number | undefined) => (Number(count) === 1 ? "1 row" : `${count} rows`);
+/** The first of some days, and how many more there are. */
+const onDays = (first: string | number | undefined, count: string | number | undefined) =>
+  Number(count) === 1 ? `${first}` : `${first} and ${Number(count) - 1} more ${Number(count) === 2 ? "day" : "days"}`;
 
 /** Where the entries of a list are kept. */
 const LISTS: Readonly<Record<string, string>> = {
@@ -347,6 +350,16 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
     said(
       `${block} of ${athlete} on ${date} expects ${swings(expected)}, ${found} found`,
       "nothing to do, if some were not measured",
+    ),
+  "pairs-not-told": ({ athlete, date, days: count, other }) =>
+    said(
+      `swings of ${athlete} on ${onDays(date, count)} cannot be told apart against ${other}: bat and ball stay single there`,
+      "look at _desk/pairs/, set both devices' clocks, and leave pauses between rounds; a row of corrections.csv with the field pair joins two rows",
+    ),
+  "pairs-without-seconds": ({ athlete, date, days: count, other }) =>
+    said(
+      `swings of ${athlete} on ${onDays(date, count)} are not paired with ${other}: a time is missing or has no seconds`,
+      "have both devices export times with seconds",
     ),
   "correction-applied": ({ action, by, on, reason, rows: count }) =>
     said(`${by} had ${rows(count)} ${CORRECTED[action ?? ""] ?? action} on ${on}: ${reason}`, "nothing to do"),

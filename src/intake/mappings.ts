@@ -133,6 +133,7 @@ function planOf(mapping: Mapping, names: readonly string[], header: readonly str
     unitsRow: mapping.units_row === undefined ? null : inOrderOf(header, names, mapping.units_row),
     summary: mapping.summary_rows === undefined ? null : summaryOf(mapping.summary_rows, header),
     typed: false,
+    pairs: mapping.pairs ?? true,
   };
 }
 

@@ -1,7 +1,10 @@
-import type { RepTable } from "../schema/season.ts";
+import type { RepTable, RowPlace } from "../schema/season.ts";
 import { isoDay } from "./calendar-day.ts";
 import type { SwingFields } from "./swing-fields.ts";
 import type { SwingTable } from "./swing-table.ts";
+
+/** The other device's row of a swing. */
+export type PartnerOf = (table: SwingTable, row: number) => RowPlace | null;
 
 /** Kept rows of one athlete in one file. */
 interface Part {
@@ -12,13 +15,15 @@ interface Part {
 /**
  * Every athlete's kept rows as plain columns, in the order of file and line.
  *
- * @param athletes ids by the index that stands for them in the tables
+ * @param athletes  ids by the index that stands for them in the tables
+ * @param partnerOf where two rows became one rep
  * @returns one table per id, empty for an athlete without rows
  */
 export function repTables(
   tables: readonly SwingTable[],
   athletes: readonly string[],
   fields: SwingFields,
+  partnerOf: PartnerOf = () => null,
 ): Map<string, RepTable> {
   const parts = athletes.map((): Part[] => []);
   for (const table of tables) {
@@ -26,17 +31,18 @@ export function repTables(
     for (let row = 0; row < table.n; row++) if (table.kept[row] === 1) rows[table.athlete[row] ?? -1]?.push(row);
     for (const [index, own] of rows.entries()) if (own.length > 0) parts[index]?.push({ table, rows: own });
   }
-  return new Map(athletes.map((id, index) => [id, repTable(parts[index] ?? [], fields)]));
+  return new Map(athletes.map((id, index) => [id, repTable(parts[index] ?? [], fields, partnerOf)]));
 }
 
-function repTable(parts: readonly Part[], fields: SwingFields): RepTable {
+function repTable(parts: readonly Part[], fields: SwingFields, partnerOf: PartnerOf): RepTable {
   const numbers: Record<string, (number | null)[]> = {};
   const words: Record<string, (string | null)[]> = {};
   for (const { field } of fields.columns) {
     if (parts.some(({ table }) => table.numbers.has(field))) numbers[field] = column(parts, numberAt(field));
     if (parts.some(({ table }) => table.words.has(field))) words[field] = column(parts, wordAt(field));
   }
-  if (parts.some(({ table }) => table.words.has("assigned"))) words.assigned = column(parts, wordAt("assigned"));
+  for (const field of ["assigned", "pairing"])
+    if (parts.some(({ table }) => table.words.has(field))) words[field] = column(parts, wordAt(field));
   const day = column(
     parts,
     ({ day: days }) =>
@@ -60,6 +66,7 @@ function repTable(parts: readonly Part[], fields: SwingFields): RepTable {
         (row) =>
           lines[row] ?? 0,
     ),
+    partner: column(parts, (table) => (row) => partnerOf(table, row)),
     numbers,
     words,
   };

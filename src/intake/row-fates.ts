@@ -21,6 +21,8 @@ export class RowFates {
   readonly #athletes: readonly string[];
   readonly #aside: Map<number, Aside>[];
   readonly #problems: Problem[] = [];
+  /** Rows of the bat -> the ball's row that is one swing with it. */
+  readonly #partners = new Map<string, RowAt>();
   /** Rows that say nothing new, or something old -> the row that stands for them. */
   readonly #standsFor = new Map<string, RowAt>();
 
@@ -82,6 +84,20 @@ export class RowFates {
 
   say(problem: Problem): void {
     this.#problems.push(problem);
+  }
+
+  /** The row is one swing with another, which stands for both. */
+  joinTo(at: RowAt, into: RowAt): void {
+    const found = this.files[at.table];
+    if (found === undefined) return;
+    found.table.kept[at.row] = 0;
+    this.#aside[at.table]?.delete(at.row);
+    this.#partners.set(`${into.table}:${into.row}`, at);
+  }
+
+  /** The other device's row of the same swing. */
+  partnerOf({ table, row }: RowAt): RowAt | null {
+    return this.#partners.get(`${table}:${row}`) ?? null;
   }
 
   /** Notes that `at` tells of a swing for which `by` stands. */

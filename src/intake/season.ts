@@ -1,4 +1,5 @@
 import type { Effects } from "../schema/effects.ts";
+import type { PairSensors } from "../schema/pairing.ts";
 import type { AthleteSeason, NotePage, Problem, Season, TestResult } from "../schema/season.ts";
 import { athleteProblems } from "./athlete-check.ts";
 import { type AthleteFolder, problemsOf } from "./athlete-folder.ts";
@@ -33,11 +34,13 @@ export class SeasonUnreadable extends Error {
  * Every data row of every swing file ends as a rep of one athlete or in `setAside`, never both.
  *
  * @param paths absolute paths of the two folders, whatever they are called on disk
+ * @param pair  how rows of two devices are paired, which takes physics; null where nothing is to be paired
  * @throws {SeasonUnreadable} with every problem found, when `facility.md` cannot be used
  */
 export async function readSeason(
   paths: { readonly content: string; readonly data: string },
   effects: Effects,
+  pair: PairSensors | null,
 ): Promise<Season> {
   const content = await readContent(await seasonFiles(paths.content, "content", effects.disk));
   const data = await seasonFiles(paths.data, "data", effects.disk);
@@ -55,7 +58,7 @@ export async function readSeason(
   );
   const tests = readTests(tables.tests, metrics, namesOf(content.folders));
   problems.push(...tests.problems);
-  const { swings, problems: ofSwings } = await readAllSwings(content, data, tables, known, leftOut, effects);
+  const { swings, problems: ofSwings } = await readAllSwings(content, data, tables, known, leftOut, effects, pair);
   // One by one: as many arguments as a bad export has rows are too many for a call.
   for (const problem of ofSwings) problems.push(problem);
   const front = content.facility?.page?.front;
@@ -78,6 +81,7 @@ export async function readSeason(
     swingFiles: swings.files,
     setAside: swings.setAside,
     corrections: swings.corrections,
+    pairings: swings.pairings,
     problems: inOrder(problems),
   };
 }
@@ -94,6 +98,7 @@ async function readAllSwings(
   known: Known,
   leftOut: ReadonlySet<string>,
   effects: Effects,
+  pair: PairSensors | null,
 ): Promise<{ swings: Swings; problems: Problem[] }> {
   const fields = swingFields(metricsOf(content.metricsFile?.page?.front ?? null));
   const names = namesOf(content.folders);
@@ -102,7 +107,7 @@ async function readAllSwings(
   const context: CellContext = { known, names, index: new Map(athletes.map((id, index) => [id, index])), timeZone };
   const { mappings, problems } = await readMappings(data, fields, context);
   const progress = (done: number, of: number): void => effects.progress("swings", done, of);
-  const setup = { fields, mappings, context, athletes };
+  const setup = { fields, mappings, context, athletes, pair };
   const swings = await readSwings(data, setup, written(content, tables, leftOut), progress);
   const devices = tables.devices && new Set(tables.devices.map((device) => device.id));
   const lists = {

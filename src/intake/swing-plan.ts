@@ -43,6 +43,8 @@ export interface SwingPlan {
   readonly summary: SummaryRows | null;
   /** Cells are those of a workbook, whose days and times come in ISO 8601 whatever the form says. */
   readonly typed: boolean;
+  /** Its rows may be paired with another device's. */
+  readonly pairs: boolean;
 }
 
 /** The plan for a file in canonical columns; columns that are not ours are kept out and listed. */
@@ -65,7 +67,7 @@ export function canonicalPlan(
     return [];
   });
   return {
-    plan: { ...dialect, columns, fixed: {}, zone: null, unitsRow: null, summary: null, typed: false },
+    plan: { ...dialect, columns, fixed: {}, zone: null, unitsRow: null, summary: null, typed: false, pairs: true },
     problems,
   };
 }

@@ -1,15 +1,18 @@
 import { createHash } from "node:crypto";
 import { dirname } from "node:path/posix";
+import type { PairedSession } from "../schema/pairing.ts";
 import type { AppliedCorrection, LedgerRow, LineOf, LoggedBlock, Problem, RepTable } from "../schema/season.ts";
-import type { Block } from "../schema/tables.ts";
+import type { Ball, Block } from "../schema/tables.ts";
 import { isoDay, MS_PER_DAY } from "./calendar-day.ts";
 import { applyCorrections } from "./corrections/apply.ts";
 import { cellOf, shownValue } from "./corrections/cell-value.ts";
 import type { Correction } from "./corrections/correction.ts";
 import { fillFixed } from "./log/inherit.ts";
 import { type SessionLogSetup, sessionLog } from "./log/log.ts";
+import { type PairingSetup, pairRows } from "./pairing/pairing.ts";
+import { PAIR_FIELD } from "./pairing/told-pairs.ts";
 import { remark, rowFault, wholeFile } from "./problem.ts";
-import { repTables } from "./rep-table.ts";
+import { type PartnerOf, repTables } from "./rep-table.ts";
 import { repeats } from "./repeats.ts";
 import { revisions } from "./revisions.ts";
 import { type RowAt, RowFates } from "./row-fates.ts";
@@ -27,6 +30,7 @@ export interface Swings {
   /** By athlete's id: the blocks of the session log. */
   readonly log: ReadonlyMap<string, readonly LoggedBlock[]>;
   readonly corrections: readonly AppliedCorrection[];
+  readonly pairings: readonly PairedSession[];
   readonly setAside: readonly LedgerRow[];
   readonly problems: readonly Problem[];
 }
@@ -35,6 +39,7 @@ export interface Swings {
 export interface Written {
   readonly corrections: readonly Correction[];
   readonly blocks: readonly (Block & { readonly at: LineOf })[];
+  readonly balls: readonly Ball[];
   readonly log: Omit<SessionLogSetup, "fields" | "context" | "athletes">;
   /** Athletes whose rows have no report to go to. */
   readonly leftOut: ReadonlySet<string>;
@@ -47,11 +52,11 @@ const FAR_DAYS = 366;
 
 /**
  * Reads `data/swings/`, files in order of name. Then, one after the other: exports that tell the same swing twice, corrections,
- * the session log, what a mapping says of every row.
+ * the session log, what a mapping says of every row, and the rows of two devices that are one swing.
  */
 export async function readSwings(
   files: SeasonFiles,
-  setup: SwingSetup,
+  setup: SwingSetup & Pick<PairingSetup, "pair">,
   written: Written,
   progress: (done: number, of: number) => void,
 ): Promise<Swings> {
@@ -61,21 +66,27 @@ export async function readSwings(
     for (let row = 0; row < (read[table]?.table.n ?? 0); row++) fates.standFor({ table, row }, { table: of, row });
   dropRevised(fates, setup);
   dropRepeats(fates);
-  const { applied, waiting } = applyCorrections(written.corrections, fates, setup, false);
+  const ofPairs = written.corrections.filter(({ field }) => field === PAIR_FIELD);
+  const others = written.corrections.filter(({ field }) => field !== PAIR_FIELD);
+  const { applied, waiting } = applyCorrections(others, fates, setup, false);
   // A correction may have made two rows tell of one swing.
   if (applied.length > 0) dropRepeats(fates);
   const { log, problems: ofLog } = sessionLog(written.blocks, fates, { ...setup, ...written.log });
   for (const { table } of read) fillFixed(table, setup.fields);
   const { applied: late } = applyCorrections(waiting, fates, setup, true);
-  for (const problem of [...ofLog, ...dropLeftOut(fates, written.leftOut)]) problems.push(problem);
+  const { sides, same } = written.log;
+  const pairing = { ...setup, sides, same, log, balls: written.balls };
+  const paired = pairRows(fates, ofPairs, pairing);
+  for (const problem of [...paired.problems, ...ofLog, ...dropLeftOut(fates, written.leftOut)]) problems.push(problem);
   dropFuture(fates, written.seasonEnd);
   const tables = read.map(({ table }) => table);
   return {
     files: read.map(({ file, table }) => ({ file, rows: table.n })),
     tables,
-    reps: repTables(tables, setup.athletes, setup.fields),
+    reps: repTables(tables, setup.athletes, setup.fields, partnersIn(fates)),
+    pairings: paired.sessions,
     log,
-    corrections: [...applied, ...late],
+    corrections: [...applied, ...late, ...paired.applied],
     setAside: fates.setAside(),
     problems: [...problems, ...fates.problems()],
   };
@@ -130,6 +141,13 @@ function repeatedFile(file: string, number: number, first: SwingFile, { athletes
     failed: [],
   };
 }
+
+const partnersIn =
+  (fates: RowFates): PartnerOf =>
+  ({ file: table }, row) => {
+    const partner = fates.partnerOf({ table, row });
+    return partner && { file: partner.table, line: fates.placeOf(partner).line };
+  };
 
 /** Rows dated more than a year after the season: nothing was measured then yet, somebody mistyped a year. */
 function dropFuture(fates: RowFates, seasonEnd: number): void {

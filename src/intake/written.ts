@@ -21,6 +21,7 @@ export function written(content: Content, tables: DataTables, leftOut: ReadonlyS
   return {
     corrections: tables.corrections,
     blocks: tables.blocks,
+    balls: tables.balls ?? [],
     leftOut,
     // Without a facility there is no season to be late for, and the build stops for that.
     seasonEnd: calendarDay(content.facility?.page?.front.season.end ?? "") ?? Number.POSITIVE_INFINITY,

@@ -4,14 +4,14 @@ import {
   SET_ASIDE_REASONS,
   type SetAsideReason,
 } from "../schema/reasons.ts";
-import type { LedgerCounts, LedgerRow } from "../schema/season.ts";
+import type { LedgerCounts, LedgerRow, RepTable } from "../schema/season.ts";
 import type { Reassigned } from "./reassigned.ts";
 
 /** What `report` said of one athlete's readable rows: entry i is row i of the athlete's table. */
 export interface Judged {
   readonly athlete: string;
-  /** Index into the swing files. */
-  readonly file: readonly number[];
+  /** Where each rep stands; one of two rows counts as two rows. */
+  readonly reps: Pick<RepTable, "file" | "partner">;
   /** Null for a counted row. */
   readonly judged: readonly (NotCountedReason | null)[];
 }
@@ -98,12 +98,16 @@ export function balance(
     return account;
   };
 
-  for (const { athlete, file, judged: reasons } of judged) {
+  for (const { athlete, reps, judged: reasons } of judged) {
+    const { file, partner } = reps;
     if (file.length !== reasons.length) throw new Unbalanced(athlete, file.length, reasons.length);
     const own = byAthlete.get(athlete)!;
     reasons.forEach((reason, i) => {
-      own.read++;
-      for (const account of [own, total, fileAccount(files[file[i]!]?.file)]) account.judge(reason);
+      for (const index of [file[i]!, partner[i]?.file ?? null]) {
+        if (index === null) continue;
+        own.read++;
+        for (const account of [own, total, fileAccount(files[index]?.file)]) account.judge(reason);
+      }
     });
   }
   const seen = new Set<string>();

@@ -26,6 +26,7 @@ export const DESK_PATTERNS: readonly RegExp[] = [
   /^links\.csv$/,
   /^ledger\.(?:csv|json)$/,
   new RegExp(`^assets/${NAME}\\.(?:css|js|woff2|svg|txt|${IMAGE})$`),
+  new RegExp(`^pairs/${ID}\\.html$`),
   new RegExp(`^reports/${ID}\\.json$`),
   new RegExp(`^reps/${ID}\\.csv$`),
 ];

@@ -17,16 +17,19 @@ export function ledgerRows(
   for (const { athlete, judged: reasons } of judged) {
     reasons.forEach((reason, i) => {
       if (reason === null) return;
-      const file = files[athlete.reps.file[i]!]!.file;
-      rows.push({
-        file,
-        line: athlete.reps.line[i]!,
-        column: null,
-        field: null,
-        value: null,
-        reason,
-        athlete: athlete.id,
-      });
+      const own = { file: athlete.reps.file[i]!, line: athlete.reps.line[i]! };
+      for (const place of [own, athlete.reps.partner[i] ?? null]) {
+        if (place === null) continue;
+        rows.push({
+          file: files[place.file]!.file,
+          line: place.line,
+          column: null,
+          field: null,
+          value: null,
+          reason,
+          athlete: athlete.id,
+        });
+      }
     });
   }
   const order = new Map(files.map(({ file }, i) => [file, i]));

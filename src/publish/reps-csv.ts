@@ -1,7 +1,7 @@
 import { SWING_COLUMNS } from "../schema/columns.ts";
 import type { Metric } from "../schema/metric.ts";
 import type { NotCountedReason } from "../schema/reasons.ts";
-import type { RepTable } from "../schema/season.ts";
+import type { RepTable, RowPlace } from "../schema/season.ts";
 import { type Cell, csv } from "./csv.ts";
 
 interface Out {
@@ -11,7 +11,8 @@ interface Out {
 
 /**
  * `_desk/reps/<id>.csv`: every readable rep of one athlete in canonical units. The canonical columns that hold anything, in the
- * order of the canonical header, then own metrics, then `counted` (yes, or the reason why not) and `source` (file:line).
+ * order of the canonical header, then own metrics, then `counted` (yes, or the reason why not) and `source` (file:line; both of a swing
+ * that two devices saw, joined by +).
  *
  * @param judged entry i is what was said of rep i; null for a counted one
  * @param files  the season's swing files
@@ -38,7 +39,15 @@ export function repsCsv(
     if (at) columns.push({ header: `${id}_${unit}`, at });
   }
   columns.push({ header: "counted", at: (row) => judged[row] ?? "yes" });
-  columns.push({ header: "source", at: (row) => `${files[reps.file[row] ?? -1]?.file}:${reps.line[row]}` });
+  const placeOf = ({ file, line }: RowPlace): string => `${files[file]?.file}:${line}`;
+  columns.push({
+    header: "source",
+    at: (row) => {
+      const partner = reps.partner[row] ?? null;
+      const own = placeOf({ file: reps.file[row] ?? -1, line: reps.line[row] ?? 0 });
+      return partner === null ? own : `${own}+${placeOf(partner)}`;
+    },
+  });
   const rows = Array.from({ length: reps.n }, (_, row) => columns.map(({ at }) => at(row)));
   return csv(
     columns.map(({ header }) => header),

@@ -163,7 +163,7 @@ export function seasonBridges(season: Pick<Season, "facility" | "metrics" | "dev
   const measured = athletes.flatMap(({ reps, profile }): Measured[] => {
     const find = measuredBy(reps, metrics, devices);
     if (!mayBridge(reps, metrics, find)) return [];
-    const strands = strandsOf(reps, metrics, conditionsOf(reps, profile), judge(reps, metrics, facility.season), find);
+    const strands = strandsOf(reps, metrics, conditionsOf(reps, profile), judge(reps, metrics, facility), find);
     return [{ reps, strands }];
   });
   return bridgesIn(measured);

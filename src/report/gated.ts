@@ -19,7 +19,7 @@ export const feeds = (side: Metric["side"], reason: NotCountedReason | null): bo
 interface Known {
   readonly metrics: readonly Metric[];
   readonly implements: readonly Implement[];
-  readonly facility: { readonly season: { readonly start: string; readonly end: string } };
+  readonly facility: Parameters<typeof judge>[2];
 }
 
 type Swings = Pick<AthleteSeason, "profile" | "reps">;
@@ -101,7 +101,7 @@ export interface Judged {
 export function judgeReps(athlete: Swings, season: Known): Judged {
   const { profile, reps } = athlete;
   const conditions = conditionsOf(reps, profile);
-  const ungated = judge(reps, season.metrics, season.facility.season);
+  const ungated = judge(reps, season.metrics, season.facility);
   const gateOf = gateOfRep(athlete, conditions, season.implements);
   // Reps that are out already are no part of anybody's recent best.
   const all = swingsOf(athlete, conditions, gateOf);

@@ -249,6 +249,17 @@ export const FittingReport = z.strictObject({
   ),
 });
 
+/** Swings of days with two devices whose ball was not recorded; speeds are mph, means of days. */
+export const UnseenReport = z.strictObject({
+  ...Where,
+  /** Whether they count for bat speed here. */
+  counted: z.boolean(),
+  paired: Count,
+  unseen: Count,
+  without: NumOrNull,
+  with: NumOrNull,
+});
+
 /** A machine's pitch in words that another club can set up. */
 export const MachineReport = z.strictObject({
   environment: Text,
@@ -321,6 +332,7 @@ export const HittingReport = z.strictObject({
   contact: z.array(ContactReport),
   worth: WorthReport.nullable(),
   machine: z.array(MachineReport),
+  unseen: z.array(UnseenReport),
   growth: GrowthReport.nullable(),
 });
 export type HittingReport = z.infer<typeof HittingReport>;

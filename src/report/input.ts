@@ -6,7 +6,7 @@ import type { GroupFact } from "./group-facts.ts";
 /** What the season knows besides the athletes and the state of the files. */
 export type Surroundings = Omit<
   Season,
-  "athletes" | "setAside" | "corrections" | "problems" | "swingFiles" | "leftOut"
+  "athletes" | "setAside" | "corrections" | "pairings" | "problems" | "swingFiles" | "leftOut"
 >;
 
 /** All that one athlete's report is made from: plain JSON, so that it can cross to another thread. */

@@ -1,4 +1,5 @@
 import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
+import type { RepTable } from "../schema/season.ts";
 import { contextFor } from "./athlete-context.ts";
 import { bridgesIn } from "./bridges.ts";
 import { allMeasuresCounted } from "./change/all-measures.ts";
@@ -29,11 +30,20 @@ export interface Reported {
   readonly judged: readonly (NotCountedReason | null)[];
 }
 
-/** Counts how often each reason stands in a list; reasons that do not occur have no key. */
-export function countReasons(judged: readonly (NotCountedReason | null)[]): Partial<Record<NotCountedReason, number>> {
-  const counts: Partial<Record<NotCountedReason, number>> = {};
-  for (const reason of judged) if (reason !== null) counts[reason] = (counts[reason] ?? 0) + 1;
-  return counts;
+/** Rows behind the reps and what became of them: a rep of two devices is two rows. */
+function rowCounts(
+  { partner }: Pick<RepTable, "partner">,
+  judged: readonly (NotCountedReason | null)[],
+): Pick<AthleteReport["ledger"], "read" | "counted" | "notCounted"> {
+  const notCounted: Partial<Record<NotCountedReason, number>> = {};
+  let [read, counted] = [0, 0];
+  judged.forEach((reason, i) => {
+    const rows = partner[i] == null ? 1 : 2;
+    read += rows;
+    if (reason === null) counted += rows;
+    else notCounted[reason] = (notCounted[reason] ?? 0) + rows;
+  });
+  return { read, counted, notCounted };
 }
 
 /** Several series may belong to one measure; those without a session have nothing to show. */
@@ -62,7 +72,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   const publication = Object.fromEntries(
     READERS.map((reader) => [reader, publicationFor(consents, person.minor, reader, asOf)]),
   ) as Record<Reader, AthleteReport["publication"]["family"]>;
-  const kept = reps.n + Object.values(setAside).reduce((sum, n) => sum + n, 0);
+  const rows = rowCounts(reps, judged);
+  const aside = Object.values(setAside).reduce((sum, n) => sum + n, 0);
 
   const wanted = season.zones.filter(({ id }) => goals.some((goal) => "zone" in goal && goal.zone === id));
   const zoned = withZones(wanted, reps, profile.bats);
@@ -92,9 +103,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     period: { start: facility.season.start, end: facility.season.end },
     publication,
     ledger: {
-      read: kept,
-      counted: judged.filter((reason) => reason === null).length,
-      notCounted: countReasons(judged),
+      ...rows,
+      read: rows.read + aside,
       setAside: { ...setAside },
     },
     measures: measures.length,

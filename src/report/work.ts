@@ -26,10 +26,11 @@ export function unmeasuredByDay(log: readonly LoggedBlock[], reps: RepTable): Ma
 
 /** Index of the reps that are work: real swings inside the season, whatever was measured on them. */
 export function workingRows(reps: RepTable, season: { start: string; end: string }): number[] {
-  const { swing_type: swingType, result } = reps.words;
-  return reps.date.flatMap((date, i) =>
-    date >= season.start && date <= season.end && result?.[i] !== "take" && swingType?.[i] !== "practice" ? [i] : [],
-  );
+  const { swing_type: swingType, result, pairing } = reps.words;
+  return reps.date.flatMap((date, i) => {
+    const swung = result?.[i] !== "take" && swingType?.[i] !== "practice" && pairing?.[i] !== "no-swing";
+    return date >= season.start && date <= season.end && swung ? [i] : [];
+  });
 }
 
 function environmentsIn(reps: RepTable, rows: readonly number[]): Work["weeks"][number]["byEnvironment"] {

@@ -66,6 +66,8 @@ export const Facility = z.strictObject({
       }),
     )
     .optional(),
+  /** A sensor's swing in a block with balls whose ball was not seen: does its speed count? It does not without this. */
+  ball_not_recorded: z.enum(["count", "leave-out"]).optional(),
   /** Whole years from which heavy bats are swung here; younger athletes' work with them is an error. */
   overload_from_age: z.int().min(0).max(99).optional(),
   keep_until: IsoDate.optional(),

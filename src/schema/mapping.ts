@@ -43,6 +43,8 @@ export const Mapping = z.strictObject({
   summary_rows: z.strictObject({ column: z.string().optional(), words: z.array(z.string().min(1)).min(1) }).optional(),
   /** IANA zone of the export's clock, where it is not the facility's `time_zone`. */
   zone: z.string().refine(isTimeZone, "a time zone is written like America/Chicago").optional(),
+  /** false: rows of this export are never paired with another device's. */
+  pairs: z.boolean().optional(),
   /** Header name -> what it holds. A name left out is kept and listed, but not read. */
   columns: z.record(
     z.string(),

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { Facility } from "./facility.ts";
 import type { Metric, MetricsFile } from "./metric.ts";
 import type { Assessment, Closing, Drill, Note, Plan } from "./pages.ts";
+import type { PairedSession } from "./pairing.ts";
 import type { Profile } from "./profile.ts";
 import type { NotCountedReason, SetAsideReason } from "./reasons.ts";
 import type { Ball, Block, Device, Feed, Implement } from "./tables.ts";
@@ -55,13 +56,22 @@ export interface RepTable {
   /** Index into `Season.swingFiles`. */
   readonly file: readonly number[];
   readonly line: readonly number[];
+  /** The other device's row of the same swing, where two rows became one rep; null elsewhere. */
+  readonly partner: readonly (RowPlace | null)[];
   /** Field without unit (`bat_speed`, `pitch_speed`, `round`, own metrics …) -> values in canonical units. */
   readonly numbers: Readonly<Record<string, readonly (number | null)[]>>;
   /**
    * Field (`environment`, `implement`, `time`, `comment` …) -> words. Besides the canonical table's there may be `assigned`:
-   * how the rep found its block (`number`, `time`, `count`), null where the rep told its own context.
+   * how the rep found its block (`number`, `time`, `count`), null where the rep told its own context; and `pairing`: how it stands on a day with
+   * two devices (`Pairing`).
    */
   readonly words: Readonly<Record<string, readonly (string | null)[]>>;
+}
+
+/** A row of a swing file: index into `Season.swingFiles`, and line. */
+export interface RowPlace {
+  readonly file: number;
+  readonly line: number;
 }
 
 /** Where a line of a small table stands. */
@@ -204,6 +214,8 @@ export interface Season {
   readonly setAside: readonly LedgerRow[];
   /** In the order in which they were applied. */
   readonly corrections: readonly AppliedCorrection[];
+  /** Days on which two devices saw one athlete, in order of day. */
+  readonly pairings: readonly PairedSession[];
   readonly problems: readonly Problem[];
 }
 

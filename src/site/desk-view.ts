@@ -1,6 +1,8 @@
 import type { AthleteReport } from "../report/schema.ts";
+import type { PairedSession } from "../schema/pairing.ts";
 import type { Reader } from "../schema/reasons.ts";
 import type { LedgerCounts, LedgerRow, Problem } from "../schema/season.ts";
+import { type PairedAthlete, pairedAthletes } from "./pair-view.ts";
 
 export interface DeskLink {
   readonly reader: Reader;
@@ -22,6 +24,8 @@ export interface DeskInput {
   };
   /** Rows that were not counted or were set aside. */
   readonly rows: readonly LedgerRow[];
+  /** Days on which two devices saw one athlete. */
+  readonly pairings: readonly PairedSession[];
   readonly problems: readonly {
     readonly code: string;
     readonly place: string;
@@ -40,7 +44,8 @@ export interface Balance {
 }
 
 /** What the desk shows; figures on it are read from here. */
-export interface DeskView extends Omit<DeskInput, "ledger" | "rows" | "problems"> {
+export interface DeskView extends Omit<DeskInput, "ledger" | "rows" | "problems" | "pairings"> {
+  readonly paired: readonly PairedAthlete[];
   /** What asks something of the trainer: errors first, then notes. */
   readonly problems: DeskInput["problems"];
   /** Rows that were set aside, in the order of the files. */
@@ -79,14 +84,16 @@ const balance = ({ read, counted, notCounted, setAside }: LedgerCounts): Balance
 });
 
 /** Orders what the build hands over the way a trainer reads it. */
-export function deskView({ ledger, rows, problems, ...rest }: DeskInput): DeskView {
+export function deskView({ ledger, rows, problems, pairings, ...rest }: DeskInput): DeskView {
   const rowProblems = problems.filter(({ level }) => level === "row");
   const farValues = problems.filter(({ code }) => code === FAR_VALUE);
   const byReason = groupByReason(rows);
   const reasons = [...byReason].map(([reason, of]) => ({ reason, count: of.length, first: of.slice(0, SHOWN) }));
   reasons.sort((a, b) => b.count - a.count || (a.reason < b.reason ? -1 : 1));
+  const names = rest.athletes.map(({ report }) => ({ id: report.athlete.id, name: report.athlete.displayName }));
   return {
     ...rest,
+    paired: pairedAthletes(pairings, names),
     problems: [
       ...problems.filter(({ level }) => level === "error"),
       ...problems.filter(({ level, code }) => level === "note" && code !== FAR_VALUE),

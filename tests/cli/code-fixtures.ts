@@ -1,6 +1,7 @@
 import { check, SeasonUnreadable } from "../../src/build.ts";
 import type { Problem } from "../../src/schema/season.ts";
 import { type Entry, memoryEffects } from "../intake/memory-disk.ts";
+import { ballCsv, batCsv, madeSwings } from "../intake/pairing/two-exports.ts";
 import { BASE } from "../intake/season-of.ts";
 import { sheetXml, workbookParts, zip } from "../intake/xlsx.ts";
 
@@ -183,6 +184,14 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   ),
   contradiction: log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,tee,1,1"),
   "block-count": log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,machine,2,5"),
+  "pairs-not-told": {
+    [A]: batCsv(madeSwings(30, "one day"), "ana-l"),
+    "data/swings/screen/a.csv": ballCsv(madeSwings(30, "quite another day"), "ana-l", 0),
+  },
+  "pairs-without-seconds": {
+    ...export_("athlete_id,date,time,bat_speed_mph", "ana-l,2025-10-06,17:00,61"),
+    "data/swings/screen/a.csv": "athlete_id,date,time,exit_velocity_mph\nana-l,2025-10-06,17:00:05,71\n",
+  },
   "facility-names-athlete": {
     ...profile("name: Ana Lindqvist"),
     ...facility("notice: Well hit, Ana Lindqvist!"),

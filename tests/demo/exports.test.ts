@@ -2,10 +2,13 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Judgement } from "../../src/build/judge.ts";
 import type { AthleteReport } from "../../src/report/schema.ts";
 import type { RepTable } from "../../src/schema/season.ts";
+import { generateDemo } from "./generate.ts";
 import { HUB_EXPORTS, hubFile, ROWS_BESIDE_SWINGS } from "./hub.ts";
 import { judged } from "./judged.ts";
 import { HUB_FILES, NOT_TO_PLAN } from "./plan.ts";
-import { demo, onTablets } from "./season.ts";
+import { onTablets } from "./season.ts";
+
+const demo = generateDemo("hub");
 
 const HITTERS = ["anselm-drovik", "desmond-farrowick"];
 const hubFiles = HUB_EXPORTS.map(({ to }) => hubFile(to));

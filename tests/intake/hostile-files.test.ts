@@ -177,7 +177,7 @@ describe("files that are something else", () => {
       writeFileSync(join(folder, "elsewhere.csv"), `${HEADER}\n${row("61")}\n`);
       symlinkSync(join(folder, "elsewhere.csv"), join(folder, FILE));
       const effects = realEffects(() => {}, process.stderr);
-      const season = await readSeason({ content: join(folder, "content"), data: join(folder, "data") }, effects);
+      const season = await readSeason({ content: join(folder, "content"), data: join(folder, "data") }, effects, null);
       expect(told(season)).toEqual([[`${FILE}:-:- not-a-plain-file`, "error"]]);
       expect(season.swingFiles).toEqual([]);
     } finally {
@@ -193,7 +193,7 @@ describe("a file that is still written", () => {
     const effects = memoryEffects(entries);
     let look = 0;
     const disk = { ...effects.disk, look: async () => looks[look++] ?? null };
-    return readSeason({ content: "/season/content", data: "/season/data" }, { ...effects, disk });
+    return readSeason({ content: "/season/content", data: "/season/data" }, { ...effects, disk }, null);
   };
   const text = `${HEADER}\n${row("61")}\n${row("62")}\nana-l,2025-1`;
 

@@ -1,3 +1,4 @@
+import { pairByPhysics } from "../../src/build/physics.ts";
 import { readSeason } from "../../src/intake/season.ts";
 import type { LedgerRow, Problem, Season } from "../../src/schema/season.ts";
 import { type Entry, memoryEffects } from "./memory-disk.ts";
@@ -21,7 +22,7 @@ export function seasonOf(files: Readonly<Record<string, Entry | null>>, base = B
   const entries = new Map<string, Entry>();
   for (const [name, entry] of Object.entries({ ...base, ...files }))
     if (entry !== null) entries.set(`/season/${name}`, entry);
-  return readSeason({ content: "/season/content", data: "/season/data" }, memoryEffects(entries));
+  return readSeason({ content: "/season/content", data: "/season/data" }, memoryEffects(entries), pairByPhysics);
 }
 
 /** `file:line:column code`, as a person would look it up. */

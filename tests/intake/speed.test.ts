@@ -64,7 +64,7 @@ test("reading a large export costs little more than cutting it into cells", asyn
     cut.push(await timed(() => parse(bytes, { bom: true })));
     whole.push(
       await timed(async () => {
-        const season = await readSeason({ content: "/s/content", data: "/s/data" }, effects);
+        const season = await readSeason({ content: "/s/content", data: "/s/data" }, effects, null);
         expect(season.athletes[0]?.reps.n).toBe(ROWS);
       }),
     );

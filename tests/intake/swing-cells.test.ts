@@ -32,6 +32,7 @@ describe("cells", () => {
       day: [Date.UTC(2025, 9, 6)],
       file: [0],
       line: [2],
+      partner: [null],
       numbers: { round: [2], bat_speed: [61.5] },
       words: { environment: ["tee"], comment: ["late"] },
     });

@@ -19,8 +19,8 @@ const FILES = [
 ];
 const ASIDE = [aside("a.csv", 5, "out-of-range", "ada"), aside("b.csv", 3, "unknown-athlete", null)];
 const JUDGED = [
-  { athlete: "ada", file: [0, 0], judged: [null, "take"] as const },
-  { athlete: "ben", file: [0, 1], judged: [null, null] as const },
+  { athlete: "ada", reps: { file: [0, 0], partner: [null, null] }, judged: [null, "take"] as const },
+  { athlete: "ben", reps: { file: [0, 1], partner: [null, null] }, judged: [null, null] as const },
 ];
 
 describe("the ledger", () => {
@@ -86,7 +86,8 @@ describe("the ledger", () => {
         );
         const judged = ["ada", "ben", "cleo"].map((athlete) => {
           const own = rows.filter((one) => one.athlete === athlete && one.set === null);
-          return { athlete, file: own.map(({ file }) => file), judged: own.map(({ not }) => not) };
+          const reps = { file: own.map(({ file }) => file), partner: own.map(() => null) };
+          return { athlete, reps, judged: own.map(({ not }) => not) };
         });
         const { total, athletes, unassigned } = balance(files, put, judged);
         expect(total.read).toBe(rows.length);

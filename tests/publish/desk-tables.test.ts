@@ -19,6 +19,7 @@ const REPS: RepTable = {
   day: [0, 0, 172_800_000],
   file: [0, 0, 1],
   line: [2, 3, 2],
+  partner: [null, null, { file: 0, line: 9 }],
   numbers: {
     exit_velocity: [80.5, null, 0],
     bat_speed: [61, 62.25, 63],
@@ -33,12 +34,12 @@ test("reps stand in canonical columns that hold something, then own metrics, the
     "athlete_id,date,environment,bat_speed_mph,exit_velocity_mph,comment,hip_turn_dps,counted,source\n" +
       "ada-lund,2026-01-05,tee,61,80.5,,700,yes,data/swings/b.csv:2\n" +
       'ada-lund,2026-01-05,tee,62.25,,"=1+1, ""good""",,take,data/swings/b.csv:3\n' +
-      "ada-lund,2026-01-07,machine,63,0,,,yes,data/swings/a.csv:2\n",
+      "ada-lund,2026-01-07,machine,63,0,,,yes,data/swings/a.csv:2+data/swings/b.csv:9\n",
   );
 });
 
 test("an athlete without reps has a table without rows", () => {
-  const none: RepTable = { n: 0, date: [], day: [], file: [], line: [], numbers: {}, words: {} };
+  const none: RepTable = { n: 0, date: [], day: [], file: [], line: [], partner: [], numbers: {}, words: {} };
   expect(repsCsv("ada-lund", none, [], FILES, BUILT_IN_METRICS)).toBe("athlete_id,date,counted,source\n");
 });
 
@@ -62,6 +63,7 @@ test("the ledger lists rows in the order of files and lines, whoever they belong
     "file,line,column,field,value,reason,athlete_id\n" +
       "data/swings/b.csv,3,,,,take,ada-lund\n" +
       "data/swings/b.csv,5,,,,duplicate,\n" +
+      "data/swings/b.csv,9,,,,practice,ada-lund\n" +
       "data/swings/a.csv,2,,,,practice,ada-lund\n" +
       'data/swings/a.csv,9,8,bat_speed_mph,"\'=61,5",unreadable-number,ada-lund\n',
   );

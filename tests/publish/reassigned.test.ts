@@ -30,8 +30,8 @@ test("a run that was moved shows at both athletes, from where it was first to wh
     cal: { to: {}, from: { ana: 1 } },
   });
   const judged = [
-    { athlete: "ana", file: [0], judged: [null] },
-    { athlete: "ben", file: [0, 0], judged: [null, null] },
+    { athlete: "ana", reps: { file: [0], partner: [null] }, judged: [null] },
+    { athlete: "ben", reps: { file: [0, 0], partner: [null, null] }, judged: [null, null] },
   ];
   const { athletes } = balance([{ file: "a.csv", rows: 3 }], [], judged, rows);
   expect(athletes.map(({ id, read, reassigned }) => [id, read, reassigned?.to])).toEqual([

@@ -21,6 +21,7 @@ export function table(reps: readonly Rep[]): RepTable {
     day: reps.map((rep) => Date.parse(`${rep.date}T00:00:00Z`)),
     file: reps.map(() => 0),
     line: reps.map((_, i) => i + 2),
+    partner: reps.map(() => null),
     numbers,
     words,
   };

@@ -2,7 +2,10 @@ import { expect, test } from "vitest";
 import { type DeskInput, renderDesk } from "../../src/site/desk.ts";
 import { desk } from "./fixture-desk.ts";
 
-test("the desk is one page with its assets beside it, the same when made again", async () => {
+const indexOf = async (input: DeskInput): Promise<string> =>
+  String((await renderDesk(input)).find(({ path }) => path === "index.html")?.body);
+
+test("the desk is a page with its assets beside it, a page of pairs for whom two devices saw, the same when made again", async () => {
   const files = await renderDesk(desk);
   expect(files.map(({ path }) => path.replace(/[0-9a-f]{12}/, "HASH"))).toEqual([
     "assets/source-sans-3-400.HASH.woff2",
@@ -10,12 +13,13 @@ test("the desk is one page with its assets beside it, the same when made again",
     "assets/source-sans-3.OFL.txt",
     "assets/winterbook.HASH.css",
     "index.html",
+    "pairs/ottilie-fernmoor.html",
   ]);
   expect(await renderDesk(desk)).toEqual(files);
 });
 
 test("the desk shows links, why a page is not published, the balance, and what to put right first", async () => {
-  const body = String((await renderDesk(desk)).at(-1)?.body);
+  const body = await indexOf(desk);
   expect(body).toContain('<a href="../_site/r/token/index.html">Home</a>');
   expect(body).not.toContain("javascript:");
   expect(body).not.toContain("../_site/r/other/");
@@ -37,9 +41,10 @@ test("an empty season has a desk that says so", async () => {
     leftOut: [],
     ledger: { total: { read: 0, counted: 0, notCounted: {}, setAside: {} }, files: [] },
     rows: [],
+    pairings: [],
     problems: [],
   };
-  const body = String((await renderDesk(nothing)).at(-1)?.body);
+  const body = await indexOf(nothing);
   for (const sentence of [
     "No athlete is on file yet.",
     "Nothing to put right.",
@@ -47,4 +52,18 @@ test("an empty season has a desk that says so", async () => {
   ]) {
     expect(body).toContain(sentence);
   }
+});
+
+test("a page of pairs shows both clocks, draws made and doubtful pairs, and lists every row without a partner", async () => {
+  const files = await renderDesk(desk);
+  const body = String(files.find(({ path }) => path.startsWith("pairs/"))?.body);
+  expect(body).toMatch(/data-at="\/paired\/0\/days\/0\/clocks\/offset">\+74.3</);
+  expect(body.match(/class="link" d="(M[^"]*)"/)?.[1]?.match(/M/g)).toHaveLength(3);
+  expect(body.match(/class="doubt" d="(M[^"]*)"/)?.[1]?.match(/M/g)).toHaveLength(1);
+  for (const place of ["knob/a.csv:5", "knob/a.csv:6", "screen/a.csv:6"]) expect(body).toContain(place);
+  expect(body).toContain("their times do not tell which belong together");
+  expect(body).not.toMatch(/<script|<style|\sstyle=|NaN|undefined|\[object/);
+  const index = await indexOf(desk);
+  expect(index).toContain('<a href="pairs/');
+  expect(index).toMatch(/data-at="\/paired\/0\/total\/doubtful">1</);
 });

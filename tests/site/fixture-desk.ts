@@ -27,6 +27,34 @@ export const desk: DeskInput = {
     },
   ],
   leftOut: ["broken-file"],
+  pairings: [
+    {
+      ...{ athlete: full.athlete.id, date: "2026-01-12", outcome: "paired" },
+      clocks: { offset: 74.25, drift: 0.00004, noise: 0.61 },
+      bats: [0, 11, 24, 33, 39, 47].map((after, i) => ({
+        ...{ file: "data/swings/knob/a.csv", line: i + 2 },
+        ...{ time: 57_600 + after, mph: i === 4 ? 24.3 : i === 3 ? null : 61 + i },
+      })),
+      balls: [0, 11, 24.5, 47.5, 60].map((after, i) => ({
+        ...{ file: "data/swings/screen/a.csv", line: i + 2 },
+        ...{ time: 57_674.25 + after, mph: 71.5 + i },
+      })),
+      pairs: [
+        { a: 0, b: 0, confidence: 0.99, told: false },
+        { a: 1, b: 1, confidence: 1, told: true },
+        { a: 5, b: 3, confidence: 0.97, told: false },
+      ],
+      doubtful: [{ a: 2, b: 2, confidence: 0.72 }],
+      batPairing: ["paired", "paired", "ball-not-recorded", "ball-not-recorded", "no-swing", "paired"],
+      ballPairing: ["paired", "paired", "bat-not-recorded", "paired", "bat-not-recorded"],
+    },
+    {
+      ...{ athlete: full.athlete.id, date: "2026-01-14", outcome: "cannot-tell", clocks: null },
+      bats: [{ file: "data/swings/knob/a.csv", line: 40, time: 57_600, mph: 60 }],
+      balls: [{ file: "data/swings/screen/a.csv", line: 40, time: 58_600, mph: 70 }],
+      ...{ pairs: [], doubtful: [], batPairing: [null], ballPairing: [null] },
+    },
+  ],
   ledger: {
     total: {
       read: 1364,

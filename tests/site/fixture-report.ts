@@ -508,6 +508,7 @@ const NO_HITTING: Report["hitting"] = {
   contact: [],
   worth: null,
   machine: [],
+  unseen: [],
   growth: null,
 };
 

@@ -10,6 +10,7 @@ import { loadReport } from "./load.ts";
 import { machineReport } from "./machine.ts";
 import { recoveryReport, roundsOf, roundsReport } from "./rounds.ts";
 import type { Hitting } from "./swings.ts";
+import { unseenReport } from "./unseen.ts";
 import { worthReport } from "./worth.ts";
 
 /** What a trainer means by "it carries over": rounds, environments, bats, plane, balls, contact, worth, machine and growth. */
@@ -33,6 +34,7 @@ export function hittingReport(
     contact: contactReport(hitting),
     worth: worthReport(hitting, series),
     machine: machineReport(hitting),
+    unseen: unseenReport(hitting),
     growth: growthReport(person, hitting.season.facility.season, series),
   };
 }

@@ -7,17 +7,13 @@ import { DeskAthletes } from "./desk-athletes.tsx";
 import { BalanceCells, BalanceHeads } from "./desk-balance.tsx";
 import { DeskChanges } from "./desk-changes.tsx";
 import { DeskLeftOut } from "./desk-left-out.tsx";
+import { DeskPairs } from "./desk-pairs.tsx";
+import { DESK_POLICY } from "./desk-policy.ts";
 import { DeskProblems } from "./desk-problems.tsx";
 import { Document } from "./document.tsx";
 import { MethodText } from "./method.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
-
-/**
- * A page opened from disk has no origin that `'self'` could mean in every browser, so the desk names the scheme as well.
- */
-const DESK_POLICY =
-  "default-src 'none'; style-src 'self' file:; font-src 'self' file:; img-src 'self' file:; base-uri 'none'; form-action 'none'";
 
 /** The trainer's desk as a document. */
 export function deskDocument(view: DeskView, assets: AssetNames) {
@@ -54,6 +50,7 @@ export function deskDocument(view: DeskView, assets: AssetNames) {
           <DeskAthletes view={view} />
           <DeskChanges view={view} />
           <DeskProblems view={view} />
+          <DeskPairs view={view} />
           <Ledger view={view} />
           <DeskLeftOut view={view} />
           {view.athletes.length === 0 ? null : (

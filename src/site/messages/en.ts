@@ -546,6 +546,14 @@ export const en = {
   "machine.equal": "As much time at",
   "machine.from": "{mph} from {distance}",
   "machine.axis": "spin toward {hour} h {minute} as the pitcher sees it",
+  "unseen.head": "Swings whose ball was not recorded",
+  "unseen.sentence":
+    "{where}: {paired} met their ball on the screen, {unseen} did not. Bat speed is {without} without them and {with} with them.",
+  "unseen.short": "{where}: {paired} met their ball on the screen, {unseen} did not.",
+  "unseen.counted": "They count here.",
+  "unseen.notCounted": "They do not count here.",
+  "unseen.about":
+    "The bat’s sensor and the ball’s screen are two devices. A swing that the sensor alone saw may be one whose ball the screen missed, or a practice swing.",
   "count.rounds": "{n, plural, one {{figure} round} other {{figure} rounds}}",
   "table.days": "Days",
   "growth.peers":
@@ -793,5 +801,34 @@ export const en = {
   "desk.problem": "Problem",
   "desk.remedy": "What to do",
   "desk.level": "Kind",
+  "pairs.title": "Two devices · {name}",
+  "pairs.head": "Two devices, one swing",
+  "pairs.about":
+    "Days on which the bat’s sensor and the ball’s screen wrote files of their own. Rows that are one swing were joined; what could not be told stays single.",
+  "pairs.days": "Days",
+  "pairs.paired": "Days paired",
+  "pairs.pairs": "Pairs",
+  "pairs.doubtful": "Doubtful, not made",
+  "pairs.noBall": "Swings whose ball was not recorded",
+  "pairs.noSwing": "Sensor rows that are no swing",
+  "pairs.noBat": "Balls whose swing was not recorded",
+  "pairs.key": "How to read it",
+  "pairs.keyText":
+    "Each strip is five minutes, a line a minute. Above, every row of the bat’s sensor; below, every row of the ball’s screen, its clock brought to the bat’s. A line joins the two rows of one swing; a broken line is a pair too doubtful to be made; a bold tick has no partner.",
+  "pairs.correct":
+    "A row of corrections.csv with the field pair joins two rows or parts them: file and line name one of them, to is the other’s file:line; from is a partner that is wrong.",
+  "pairs.outcome.paired": "{pairs} pairs of {bats} sensor rows and {balls} balls.",
+  "pairs.told": "{told} of them by a correction.",
+  "pairs.outcome.cannot-tell":
+    "Nothing was paired: {bats} sensor rows and {balls} balls, and their times do not tell which belong together.",
+  "pairs.outcome.no-seconds":
+    "Nothing was paired: {bats} sensor rows and {balls} balls, and a time is missing or has no seconds.",
+  "pairs.clocks":
+    "The screen’s clock is {offset} off the sensor’s and drifts by {drift} parts in a million; stamps of one swing differ by {noise}, one standard deviation.",
+  "pairs.caption": "Sensor above, screen below.",
+  "pairs.bat": "Sensor’s row",
+  "pairs.ball": "Screen’s row",
+  "pairs.confidence": "How sure",
+  "pairs.speed": "Speed",
   "desk.linksLink": "All links are in {link}.",
 } as const satisfies Record<string, string>;

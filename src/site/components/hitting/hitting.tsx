@@ -7,6 +7,7 @@ import { Fittings } from "./fittings.tsx";
 import { Gate } from "./gate.tsx";
 import { Machine } from "./machine.tsx";
 import { Rounds } from "./rounds.tsx";
+import { Unseen } from "./unseen.tsx";
 import { Worth } from "./worth.tsx";
 
 /** What a hitter carries from practice toward a game. */
@@ -30,6 +31,7 @@ export function Hitting() {
       <Fittings />
       <Gate />
       <Machine />
+      <Unseen />
     </Section>
   );
 }
