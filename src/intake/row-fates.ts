@@ -20,6 +20,7 @@ export class RowFates {
   readonly files: readonly SwingFile[];
   readonly #athletes: readonly string[];
   readonly #aside: Map<number, Aside>[];
+  readonly #asRead: readonly ReadonlyMap<number, Aside>[];
   readonly #problems: Problem[] = [];
   /** Rows of the bat -> the ball's row that is one swing with it. */
   readonly #partners = new Map<string, RowAt>();
@@ -30,6 +31,7 @@ export class RowFates {
     this.files = files;
     this.#athletes = athletes;
     this.#aside = files.map((file) => this.#read(file));
+    this.#asRead = this.#aside.map((rows) => new Map(rows));
   }
 
   /** What reading left aside; problems of single rows are kept with their rows, so that both can go again. */
@@ -72,6 +74,12 @@ export class RowFates {
     const { file, line } = this.placeOf(at);
     const problem = code === null ? null : rowFault(code, { file, line, column: null }, args);
     this.#aside[at.table]?.set(at.row, { ledger: wholeRow(file, line, reason, this.athleteOf(at)), problem });
+  }
+
+  /** Back to what reading made of the row: set aside again because of its cells, whatever was said of it since. */
+  asRead({ table, row }: RowAt): void {
+    const was = this.#asRead[table]?.get(row);
+    if (was !== undefined) this.#aside[table]?.set(row, was);
   }
 
   /** The row is read after all. */

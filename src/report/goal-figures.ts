@@ -14,6 +14,8 @@ export interface SessionFigures {
   readonly shares: boolean;
   /** Estimated offsets that stand in the figures of a joined line; for shares it only counts whether their `shares` are 0. */
   readonly shifts: readonly EstimatedShift[];
+  /** What likeness of neighbouring sessions costs: factor of the error of a mean. */
+  readonly inflation: number;
 }
 
 /** Start, standing and the way between, as far as both ends are known. */
@@ -32,9 +34,10 @@ function ofOffsets(weights: readonly number[], { shares, shifts }: SessionFigure
   return shifts.map(({ se, df }, k) => ({ variance: (parts[k]!.reduce((sum, one) => sum + one, 0) * se) ** 2, df }));
 }
 
-/** Variance of the mean of a block's figures. */
-function ofMean(figures: readonly number[]): VarianceTerm {
-  return { variance: (sd(figures) ?? 0) ** 2 / figures.length, df: figures.length - 1 };
+/** Variance of the mean of a block's figures; neighbours that are alike tell less than their number. */
+function ofMean(figures: readonly number[], inflation: number): VarianceTerm {
+  const independent = figures.length / inflation ** 2;
+  return { variance: (sd(figures) ?? 0) ** 2 / independent, df: Math.max(1, independent - 1) };
 }
 
 /** t interval with the scatter of the sessions and the errors of the offsets together; width 0 where nothing varies. */
@@ -59,7 +62,7 @@ const NOTHING: GoalFigures = { baseline: null, current: null, progress: null, ci
 /**
  * Figures of the two blocks with their 95 % intervals.
  *
- * `currentCi95`: t interval of the mean of the last block's session figures; shares stay in 0 to 1. `ci95`: Welch's interval of the
+ * `currentCi95`: t interval of the mean of the last block's session figures, widened for likeness of neighbours; shares stay in 0 to 1. `ci95`: Welch's interval of the
  * change between the blocks, divided by the way to go, which is taken as fixed. On a joined line both also hold the errors of the
  * offsets, by Satterthwaite; an interval that cannot hold them is null.
  *
@@ -79,10 +82,14 @@ export function goalFigures(
   const weight = (indices: readonly number[]) =>
     of.figures.map((_, i) => (indices.includes(i) ? 1 / indices.length : 0));
   const [early, late] = [weight(blocks.first), weight(blocks.last)];
-  const now = intervalOf(current, [ofMean(last)], ofOffsets(late, of));
+  const now = intervalOf(current, [ofMean(last, of.inflation)], ofOffsets(late, of));
   const way = progressOf(baseline, current, wanted, direction(baseline));
   const between = late.map((one, i) => one - early[i]!);
-  const change = intervalOf(current - baseline, [ofMean(first), ofMean(last)], ofOffsets(between, of));
+  const change = intervalOf(
+    current - baseline,
+    [ofMean(first, of.inflation), ofMean(last, of.inflation)],
+    ofOffsets(between, of),
+  );
   return {
     baseline,
     current,

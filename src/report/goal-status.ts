@@ -50,8 +50,20 @@ const anyReached = ([low, high]: Interval, wanted: number, way: Way) =>
 
 const weeksTo = (date: string, first: string) => (dayOf(date) - dayOf(first)) / WEEK_MS;
 
+function likenessAbout(line: OlsLine, dates: readonly string[], figures: readonly number[]) {
+  return lag1Inflation(
+    figures.map((figure, i) => figure - line.meanY - line.slope * (weeksTo(dates[i]!, dates[0]!) - line.meanX)),
+  );
+}
+
+/** What likeness of neighbouring sessions costs the error of a mean: a factor, 1 or more. */
+export function neighbourInflation(dates: readonly string[], figures: readonly number[]): number {
+  const line = lineOf({ dates, figures });
+  return line === null ? 1 : likenessAbout(line, dates, figures).inflation;
+}
+
 /** The line of the season through the session figures, in weeks from the first session. */
-function lineOf({ dates, figures }: Course) {
+function lineOf({ dates, figures }: Pick<Course, "dates" | "figures">) {
   const line = ols(
     dates.map((date) => weeksTo(date, dates[0]!)),
     figures,
@@ -66,10 +78,7 @@ function lineOf({ dates, figures }: Course) {
  */
 function meanOnDay(line: OlsLine, at: number, { dates, figures }: Course): Interval | null {
   const { fit, seFit } = olsAt(line, at);
-  const left = figures.map(
-    (figure, i) => figure - line.meanY - line.slope * (weeksTo(dates[i]!, dates[0]!) - line.meanX),
-  );
-  const { inflation, df } = lag1Inflation(left);
+  const { inflation, df } = likenessAbout(line, dates, figures);
   return tInterval(fit, seFit === null ? null : seFit * inflation, Math.min(line.df, df), 0.95);
 }
 

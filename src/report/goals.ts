@@ -3,7 +3,7 @@ import type { Goal } from "../schema/profile.ts";
 import { blockIndices } from "./blocks.ts";
 import { aimOf, directionOf, readFor, wantedBy } from "./goal-aim.ts";
 import { goalFigures } from "./goal-figures.ts";
-import { chanceByDate, goalStatus } from "./goal-status.ts";
+import { chanceByDate, goalStatus, neighbourInflation } from "./goal-status.ts";
 import { goalVersions, metricOf, type Version } from "./goal-versions.ts";
 import type { Strand } from "./group.ts";
 import { type Line, lineOf } from "./line.ts";
@@ -40,11 +40,13 @@ function goalIn(
   const blocks = broken ? null : blockIndices(sessions, context.season);
   const figures = sessions.map((session) => session.mean);
   const wanted = wantedBy(aim);
-  const told = goalFigures({ figures, shares: aim.kind !== "target", shifts }, blocks, wanted, (baseline) =>
+  const dates = sessions.map(({ date }) => date);
+  const inflation = neighbourInflation(dates, figures);
+  const told = goalFigures({ figures, shares: aim.kind !== "target", shifts, inflation }, blocks, wanted, (baseline) =>
     directionOf(aim, metric.better, baseline),
   );
   const course = {
-    dates: sessions.map(({ date }) => date),
+    dates,
     figures,
     current: told.current,
     interval: told.currentCi95,

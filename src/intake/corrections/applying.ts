@@ -225,7 +225,7 @@ export class Applying {
     for (const { at, failed } of passed) {
       write(at);
       if (failed) this.#mend(at, field);
-      else if (this.#fates.reasonOf(at) === "void") this.#fates.takeBack(at);
+      else if (this.#fates.reasonOf(at) === "void") this.#unvoid(at);
     }
     const index = this.#record(
       correction,
@@ -239,6 +239,14 @@ export class Applying {
       if (overrules !== null) overruled.add(overrules);
     }
     for (const other of overruled) this.#overrule(other, correction);
+  }
+
+  /** No longer void: read, unless a cell that kept it out is still as it was. */
+  #unvoid(at: RowAt): void {
+    const mended = this.#mended.get(key(at));
+    const cells = this.#fates.files[at.table]?.failed.find(({ row }) => row === at.row)?.cells ?? [];
+    if (cells.every((cell) => mended?.has(cell.field))) this.#fates.takeBack(at);
+    else this.#fates.asRead(at);
   }
 
   #overrule(index: number, by: Correction): void {

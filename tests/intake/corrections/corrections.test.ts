@@ -146,6 +146,15 @@ describe("a correction that takes rows out or moves them", () => {
     expect(balance(season)).toEqual({ read: 5, kept: 3, setAside: 2 });
   });
 
+  test("a void row that could not be read before is still not read when another cell of it is put right", async () => {
+    const season = await corrected(
+      { action: "void", file: A, line: 3, reason: "waggle" },
+      { action: "set", file: A, line: 3, on: "2025-11-22", field: "side", to: "left" },
+    );
+    expect(season.setAside.map(({ line, reason }) => [line, reason])).toEqual([[3, "out-of-range"]]);
+    expect(balance(season)).toMatchObject({ read: 5, kept: 4, setAside: 1 });
+  });
+
   test("a run that was another's moves to its athlete, and the correction tells both", async () => {
     const row = {
       action: "reassign",
