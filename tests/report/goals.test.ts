@@ -206,19 +206,19 @@ describe("where a goal stands", () => {
       const goals: Goal[] = [{ metric: "attack_angle", target, by: "2026-02-20" }];
       return reportFor(input(reps, { athlete: { profile: { name: "Invented One", goals } } })).report.goals[0]!;
     };
-    const up = [0, 1, 2, 3, 4, 5, 9, 10, 11];
+    const up = [1, 3, 2, 5, 4, 7, 8, 10, 9];
     const down = up.map((angle) => 12 - angle);
-    // From 1 to 10, and from 11 to 2.
+    // From 2 to 9, and from 10 to 3.
     for (const [from, to, status] of [
-      [3, 9, "met-clear"],
-      [9, 3, "met-unsure"],
-      [12, 0, "cannot-tell"],
+      [5, 7, "met-clear"],
+      [8, 4, "met-unsure"],
+      [11, 1, "cannot-tell"],
       [13, -1, "behind"],
     ] as const) {
       expect([angles(up, from).status, angles(down, to).status]).toEqual([status, status]);
       expect(angles(down, to).progress).toBeCloseTo(angles(up, from).progress!, 12);
     }
-    expect(angles(up, 1)).toMatchObject({ progress: null, ci95: null, status: "cannot-tell", probabilityByDate: null });
+    expect(angles(up, 2)).toMatchObject({ progress: null, ci95: null, status: "cannot-tell", probabilityByDate: null });
   });
 
   test("the interval of progress is Welch's, its ends in rising order for a way down too", () => {
