@@ -32,7 +32,8 @@ export function checkPages(
   const owners = new Map(links.map(({ path, athlete }) => [path, athlete]));
   for (const { path, body } of site) {
     if (!TEXT.test(path)) continue;
-    const owner = owners.get(path.slice(0, path.lastIndexOf("/") + 1)) ?? null;
+    // Other languages, units and all the numbers lie below the link's own folder.
+    const owner = owners.get(/^[^/]+\/[^/]+\//.exec(path)?.[0] ?? "") ?? null;
     const [named] = names(typeof body === "string" ? body : Buffer.from(body).toString("utf8"), owner);
     if (named) {
       throw new Stopped(

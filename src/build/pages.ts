@@ -43,6 +43,7 @@ export async function siteInput(
   }
   return {
     facility: facilityOf(season.facility),
+    languages: season.facility.languages ?? [],
     pages,
     images,
     progress: (done, of) => effects.progress("pages", done, of),

@@ -89,7 +89,7 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
   }),
   "no-measures": entry(note, "the facility names no measures", at("content/facility.md", 1, 1)),
   "no-pages-in-language": entry(note, "a language in which there are no pages yet", at(PROFILE, 6, 11), {
-    language: "es",
+    language: "fr",
   }),
   "not-used-yet": entry(note, "this is checked, and nothing uses it yet", at("content/editions.csv"), {
     what: "editions",

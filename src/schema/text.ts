@@ -19,7 +19,7 @@ export const ClockTime = z
 export const Period = z.strictObject({ from: IsoDate, to: IsoDate });
 
 /** Languages in which pages have their sentences. What the trainer writes may be in any other. */
-export const PAGE_LANGUAGES = ["en"] as const;
+export const PAGE_LANGUAGES = ["en", "es"] as const;
 
 /** Language code of two letters. */
 export const Language = z.string().regex(/^[a-z]{2}$/, "a language is two letters, as en or es");

@@ -43,7 +43,7 @@ export function shownUnit(unit: string, system: UnitSystem): Conversion {
 
 /** BCP 47 tag for numbers and dates of a language of ours. */
 export function localeOf(language: string): string {
-  return language === "en" ? "en-US" : language;
+  return { en: "en-US", es: "es-US" }[language] ?? language;
 }
 
 const formatters = new Map<string, Intl.NumberFormat>();

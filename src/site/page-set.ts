@@ -1,6 +1,10 @@
 import type { AthleteReport } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
+import { PAGE_LANGUAGES } from "../schema/text.ts";
 import { type Assets, contentHash, loadAssets, type SiteFile } from "./assets.ts";
+
+import { type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
+import { wordsFor } from "./words.ts";
 
 /** One page to be made: the report as this reader may see it, under a link nobody can guess. */
 export interface SitePage {
@@ -11,6 +15,8 @@ export interface SitePage {
 
 export interface SiteInput {
   readonly facility: AthleteReport["facility"];
+  /** In which pages are offered, besides each athlete's own; the first is the front page's. */
+  readonly languages: readonly string[];
   readonly pages: readonly SitePage[];
   /** Bytes of pictures, by the path that a note's `images` gives. */
   readonly images: ReadonlyMap<string, Uint8Array>;
@@ -18,27 +24,35 @@ export interface SiteInput {
 }
 
 const TOKEN = /^[A-Za-z0-9_-]{20,}$/;
+const PARTS: Readonly<Record<Reader, readonly PagePart[]>> = { family: ["report", "numbers"], club: ["report"] };
 const FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
 /** Kinds of picture that a page may show. SVG is not among them: it may carry script. */
 const PICTURE = /\.(png|jpe?g|webp|gif|avif)$/i;
 
-/** A page with its place in the site and the pictures that lie beside it. */
+/** A page with its place in the site and the pictures that lie beside its link's first page. */
 export class PageEntry {
   readonly page: SitePage;
-  /** Folder of the page, without slashes at its ends: `r/<token>`. */
+  readonly variant: Variant;
+  readonly variants: readonly Variant[];
+  /** Folder of the page, without slashes at its ends: `r/<token>`, `r/<token>/es/metric`. */
   readonly folder: string;
   readonly images: ReadonlyMap<string, string>;
 
-  constructor(page: SitePage, images: ReadonlyMap<string, string>) {
+  constructor(page: SitePage, variant: Variant, variants: readonly Variant[], images: ReadonlyMap<string, string>) {
     this.page = page;
-    this.folder = pageFolder(page);
-    this.images = images;
+    this.variant = variant;
+    this.variants = variants;
+    this.folder = `${pageFolder(page)}/${variant.folder}`.replace(/\/$/, "");
+    const up = wayUp(variant);
+    this.images = new Map([...images].map(([path, name]) => [path, `${up}${name}`]));
   }
 }
 
 /** Everything the page entries are handed. A class, so that Eleventy passes it on instead of copying it key by key. */
 export class PageSet {
   readonly facility: SiteInput["facility"];
+  /** Of the pages that belong to nobody. */
+  readonly language: string;
   readonly assets: Assets;
   readonly entries: readonly PageEntry[];
   /** Shared files and pictures: all that is not made by a page entry. */
@@ -47,12 +61,13 @@ export class PageSet {
   readonly finished: () => void;
 
   constructor(
-    input: Pick<SiteInput, "facility" | "progress">,
+    input: Pick<SiteInput, "facility" | "languages" | "progress">,
     assets: Assets,
     entries: readonly PageEntry[],
     files: readonly SiteFile[],
   ) {
     this.facility = input.facility;
+    this.language = input.languages[0] ?? "en";
     this.assets = assets;
     this.entries = entries;
     this.files = files;
@@ -87,7 +102,8 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
   const assets = await loadAssets();
   const files: SiteFile[] = [...assets.files, { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" }];
   const seen = new Set<string>();
-  const entries = input.pages.map((page) => {
+  const offered = PAGE_LANGUAGES.filter((language) => input.languages.includes(language));
+  const entries = input.pages.flatMap((page) => {
     const { report, reader, token } = page;
     if (!report.publication[reader].publish) {
       throw new Error(`the ${reader} page of ${report.athlete.id} has no consent and cannot be made`);
@@ -97,7 +113,9 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
     seen.add(token);
     const pictures = picturesOf(page, folder, input.images);
     files.push(...pictures.files);
-    return new PageEntry(page, pictures.names);
+    const own = { language: wordsFor(report.athlete.language).language, units: report.facility.units };
+    const variants = variantsOf(own, offered, PARTS[reader]);
+    return variants.map((variant) => new PageEntry(page, variant, variants, pictures.names));
   });
   return new PageSet(input, assets, entries, files);
 }

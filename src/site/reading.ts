@@ -5,6 +5,7 @@ import type { Reader } from "../schema/reasons.ts";
 import type { AssetNames } from "./assets.ts";
 import { type FigureStyle, formatDay, formatFigure, type UnitSystem } from "./figures.ts";
 import { readNumber, readText } from "./pointer.ts";
+import type { Variant } from "./variants.ts";
 import type { Words } from "./words.ts";
 
 /** What every component needs to show a figure: the JSON it stands in, the language and the units. */
@@ -22,7 +23,10 @@ export interface AthletePage {
   /** Finished SVG by chart id. */
   readonly charts: ReadonlyMap<string, string>;
   readonly assets: AssetNames;
-  /** File name, beside the page, of a picture by its path in the season folder. */
+  readonly variant: Variant;
+  /** Every way in which this link's report is shown. */
+  readonly variants: readonly Variant[];
+  /** Way from the page to a picture by its path in the season folder. */
   readonly images: ReadonlyMap<string, string>;
 }
 

@@ -2,6 +2,7 @@ import type { VNode } from "preact";
 import { render } from "preact-render-to-string";
 import { ClubPage } from "./components/club.tsx";
 import { FamilyPage } from "./components/family.tsx";
+import { NumbersPage } from "./components/numbers.tsx";
 import type { PageEntry, PageSet } from "./page-set.ts";
 import { AthleteContext, type Reading, ReadingContext } from "./reading.ts";
 import { drawCharts } from "./season-charts.ts";
@@ -13,18 +14,18 @@ export function htmlOf(document: VNode): string {
 }
 
 /** One athlete's page for one reader. */
-export async function renderAthletePage(set: PageSet, { page, images }: PageEntry): Promise<string> {
+export async function renderAthletePage(set: PageSet, { page, images, variant, variants }: PageEntry): Promise<string> {
   const { report, reader } = page;
   const reading: Reading = {
     source: report,
-    words: wordsFor(report.athlete.language),
-    units: report.facility.units,
+    words: wordsFor(variant.language),
+    units: variant.units,
   };
-  const charts = await drawCharts(report, reader, reading);
+  const charts = await drawCharts(report, reader, reading, variant.part);
   const html = htmlOf(
     <ReadingContext.Provider value={reading}>
-      <AthleteContext.Provider value={{ reader, report, charts, images, assets: set.assets.names }}>
-        {reader === "family" ? <FamilyPage /> : <ClubPage />}
+      <AthleteContext.Provider value={{ reader, report, charts, images, variant, variants, assets: set.assets.names }}>
+        {reader === "club" ? <ClubPage /> : variant.part === "numbers" ? <NumbersPage /> : <FamilyPage />}
       </AthleteContext.Provider>
     </ReadingContext.Provider>,
   );

@@ -22,9 +22,10 @@ import {
 import { formatFigure, localeOf, shownUnit } from "./figures.ts";
 import { drawHitting } from "./hitting-charts.ts";
 import type { Reading } from "./reading.ts";
+import type { PagePart } from "./variants.ts";
 
 /**
- * The charts of one athlete's page, drawn.
+ * The charts of one athlete's page, drawn: lines and weeks for the report; comparisons, peers and what carries over for all the numbers.
  *
  * @returns SVG by chart id; no entry for a series of fewer than two sessions, or for a club page's weeks
  */
@@ -32,14 +33,11 @@ export async function drawCharts(
   report: AthleteReport,
   reader: Reader,
   reading: Reading,
+  part: PagePart,
 ): Promise<ReadonlyMap<string, string>> {
   const charts = new Map<string, string>();
   const lines = reader === "club" ? clubCharts(report) : measuresOf(report);
-  for (const placed of lines) {
-    if (placed.series.sessions.length < 2) continue;
-    charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
-  }
-  if (reader === "family") {
+  if (part === "numbers") {
     for (const rows of sideBySide(report)) {
       charts.set(compareId(rows[0]!.series.metric), await drawCompare(report, rows, reading));
     }
@@ -47,9 +45,15 @@ export async function drawCharts(
       const svg = await drawPeers(placed, reading);
       if (svg !== null) charts.set(peersId(placed.index), svg);
     }
+    for (const [id, svg] of await drawHitting(report, reading)) charts.set(id, svg);
+    return charts;
   }
-  if (reader === "family") for (const [id, svg] of await drawHitting(report, reading)) charts.set(id, svg);
-  if (reader === "family" && report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
+  for (const placed of lines) {
+    if (placed.series.sessions.length < 2) continue;
+    charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
+  }
+  if (reader === "club") return charts;
+  if (report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
   return charts;
 }
 

@@ -2,14 +2,16 @@ import { IntlMessageFormat } from "intl-messageformat";
 import type { ComponentChild } from "preact";
 import { PAGE_LANGUAGES } from "../schema/text.ts";
 import { localeOf } from "./figures.ts";
-import { en } from "./messages/en.ts";
+import { desk } from "./messages/desk.ts";
+import { en, type Pages } from "./messages/en.ts";
+import { es } from "./messages/es.ts";
 
-export type MessageKey = keyof typeof en;
-/** A language is one file that gives a sentence for every key. */
-export type Catalogue = Readonly<Record<MessageKey, string>>;
+export type MessageKey = keyof Pages | keyof typeof desk;
+/** A language is one file that gives a sentence for every key of the pages. */
+export type Catalogue = Readonly<Record<keyof Pages, string>>;
 
 /** One for each language in which pages are said to be written. */
-const CATALOGUES: Readonly<Record<(typeof PAGE_LANGUAGES)[number], Catalogue>> = { en };
+const CATALOGUES: Readonly<Record<(typeof PAGE_LANGUAGES)[number], Catalogue>> = { en, es };
 
 type Values = Readonly<Record<string, string | number>>;
 type RichValues = Readonly<Record<string, ComponentChild>>;
@@ -25,7 +27,8 @@ export interface Words {
   rich(key: MessageKey, values: RichValues): ComponentChild[];
 }
 
-function makeWords(language: string, catalogue: Catalogue): Words {
+function makeWords(language: string, pages: Catalogue): Words {
+  const catalogue: Readonly<Record<MessageKey, string>> = { ...desk, ...pages };
   const formats = new Map<MessageKey, IntlMessageFormat>();
   const format = (key: MessageKey): IntlMessageFormat => {
     const known = formats.get(key);

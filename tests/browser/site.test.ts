@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { en } from "../../src/site/messages/en.ts";
 import { readPointer } from "../../src/site/pointer.ts";
 import type { SiteFile } from "../../src/site/site.ts";
-import { fixturePages, renderFixtures } from "../site/fixture-site.ts";
+import { lookedAt, renderFixtures } from "../site/fixture-site.ts";
 import { launch } from "./browser.ts";
 import { figuresOn, strayDigits } from "./figures-on-page.ts";
 import { sheets } from "./sheets.ts";
@@ -31,7 +31,7 @@ afterAll(async () => {
   await server?.close();
 });
 
-const paths = ["index.html", "404.html", ...fixturePages.map(({ path }) => path)];
+const paths = ["index.html", "404.html", ...lookedAt.map(({ path }) => path)];
 type Look = Parameters<Browser["newContext"]>[0];
 
 /** Visits every page in one kind of window. */
@@ -130,7 +130,7 @@ test("no page shows a value that is none", async () => {
 test("every figure is the report's own, rounded and nothing else", async () => {
   let compared = 0;
   await visit({}, async (page, path) => {
-    const fixture = fixturePages.find((candidate) => candidate.path === path);
+    const fixture = lookedAt.find((candidate) => candidate.path === path);
     for (const { at, value, text, per } of await figuresOn(page)) {
       expect(fixture, `${path} shows ${text}`).toBeDefined();
       expect(at, `${path} shows ${text}`).not.toBeNull();
@@ -180,7 +180,7 @@ test("a page for the family is read in order: one first heading, no level skippe
 test("the keyboard reaches the report past the skip link, and every focus can be seen", async () => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
-  await page.goto(`${server.origin}/${fixturePages[0]!.path}`);
+  await page.goto(`${server.origin}/${lookedAt[0]!.path}`);
   await page.keyboard.press("Tab");
   const skip = page.locator("a.skip");
   expect(await skip.evaluate((element) => element.ownerDocument.activeElement === element)).toBe(true);
@@ -203,7 +203,7 @@ test("a replaced link shows the page that explains it, in its own clothes", asyn
 
 test.each(["A4", "Letter"] as const)("a club's page prints on one sheet of %s", async (format) => {
   const page = await browser.newPage();
-  for (const { path } of fixturePages.filter(({ reader }) => reader === "club")) {
+  for (const { path } of lookedAt.filter(({ reader }) => reader === "club")) {
     expect(await sheets(page, `${server.origin}/${path}`, format), path).toBe(1);
   }
   await page.close();

@@ -77,7 +77,7 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   ),
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
   "no-measures": facility(),
-  "no-pages-in-language": profile("name: Ana", "language: es"),
+  "no-pages-in-language": profile("name: Ana", "language: fr"),
   "limit-broken": {
     ...profile("name: Ana", "limits: [{ from: 2025-10-06, none_of: [max] }]"),
     [A]: "athlete_id,date,effort,bat_speed_mph\nana-l,2025-10-07,max,60\n",

@@ -32,11 +32,22 @@ export const fixturePages: readonly FixturePage[] = Object.entries(named).flatMa
 
 export const fixtureInput: SiteInput = {
   facility: full.facility,
+  languages: ["en", "es"],
   pages: fixturePages,
   images: new Map([[PICTURE, PIXEL]]),
 };
 
 export const renderFixtures = (): Promise<SiteFile[]> => renderSite(fixtureInput);
+
+/** Pages that browsers look at: each report as it lies at its link, and for the fullest one other languages, units and all the numbers. */
+export const lookedAt: readonly FixturePage[] = [
+  ...fixturePages,
+  ...fixturePages.flatMap((page) => {
+    if (!page.token.includes("-full-")) return [];
+    const below = page.reader === "family" ? ["es/", "numbers/", "es/metric/numbers/"] : ["es/metric/"];
+    return below.map((folder) => ({ ...page, path: page.path.replace("index.html", `${folder}index.html`) }));
+  }),
+];
 
 /** A page's HTML by its path. */
 export function pageAt(files: readonly SiteFile[], path: string): string {

@@ -16,7 +16,8 @@ describe("the site's files", () => {
   const ALLOWED = [
     /^(index|404)\.html$/,
     /^robots\.txt$/,
-    /^[rc]\/[A-Za-z0-9_-]{20,}\/index\.html$/,
+    /^[rc]\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?index\.html$/,
+    /^r\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?numbers\/index\.html$/,
     /^[rc]\/[A-Za-z0-9_-]{20,}\/img-[0-9a-f]{12}\.png$/,
     /^assets\/winterbook\.[0-9a-f]{12}\.css$/,
     /^assets\/source-sans-3-(400|600)\.[0-9a-f]{12}\.woff2$/,
@@ -31,7 +32,9 @@ describe("the site's files", () => {
         path,
       ).toBe(true);
     expect(paths).toEqual([...new Set(paths)].sort());
-    expect(paths.filter((path) => path.endsWith(".html"))).toHaveLength(fixturePages.length + 2);
+    // Two languages, two systems of units; a family's report has all its numbers on a page of their own.
+    const families = fixturePages.filter(({ reader }) => reader === "family").length;
+    expect(paths.filter((path) => path.endsWith(".html"))).toHaveLength((fixturePages.length + families) * 4 + 2);
   });
 
   test("are the same bytes when made again", async () => {
@@ -133,7 +136,8 @@ describe("the family's report", () => {
     const text = plain(await familyWith({ ...sparse, series: others, measuresWithSwings: 0 }));
     expect(text).toContain("None of the measures of the season has swings that count");
     expect(text).not.toContain("No measured swings of the season");
-    expect(text).toContain("Everything else that was measured");
+    const numbers = await familyWith({ ...sparse, series: others, measuresWithSwings: 0 }, "numbers/");
+    expect(plain(numbers)).toContain("Everything else that was measured");
     expect(plain(await familyWith(empty))).toContain("No measured swings of the season");
   });
 
@@ -145,7 +149,8 @@ describe("the family's report", () => {
     const text = plain(page);
     expect(text).toMatch(/Dots are sessions/);
     expect(text).toContain("every figure is the average of a session");
-    expect(text).toContain("All values, session by session");
+    const numbers = await familyWith({ ...sparse, series: [named], work: { ...sparse.work, days: 1 } }, "numbers/");
+    expect(plain(numbers)).toContain("All values, session by session");
     expect(page).toContain("one dot for each session from");
     expect(page.replaceAll(/data-at="\/work\/days"[^>]*>\d+<\/data> training day/g, "")).not.toContain("training day");
     expect(plain(familyOf("sparse"))).toContain("every figure is the average of a training day");
@@ -170,6 +175,33 @@ describe("the family's report", () => {
     expect(text).not.toContain("own words");
     const own = { ...jo, author: sparse.athlete.displayName };
     expect(plain(await familyWith({ ...sparse, notes: [own] }))).toContain("own words");
+  });
+
+  test("is there in the other language and the other units, and each leads to the others", () => {
+    const at = (below: string) => pageAt(files, `r/token-of-the-fixture-full-family/${below}index.html`);
+    expect(at("es/")).toContain('<html lang="es">');
+    expect(plain(at("es/"))).toContain("Qué cambió");
+    expect(plain(at("es/metric/"))).toMatch(/km\/h/);
+    expect(at("")).toMatch(/<a href="es\/index.html" lang="es" hreflang="es">Español<\/a>/);
+    expect(at("es/metric/numbers/")).toMatch(/<a href="\.\.\/\.\.\/\.\.\/metric\/numbers\/index.html" lang="en"/);
+    expect(at("es/")).toMatch(/<img src="\.\.\/img-[0-9a-f]{12}\.png"/);
+    for (const below of ["", "es/", "metric/", "es/metric/"]) {
+      expect(at(below)).toContain('href="../../'.concat("../".repeat(below.split("/").length - 1), "assets/"));
+      // The coach's words stay in the language they were written in, and say so.
+      expect(at(below)).toContain("lifted &lt;b>too&lt;/b>.");
+    }
+  });
+
+  test("shows the same figures of the report in every language and unit", () => {
+    const figures = (below: string) =>
+      [
+        ...pageAt(files, `r/token-of-the-fixture-full-family/${below}index.html`).matchAll(
+          /<data value="([^"]*)" data-at="([^"]*)"/g,
+        ),
+      ]
+        .map(([, value, at]) => `${at} ${value}`)
+        .sort();
+    for (const below of ["es/", "metric/", "es/metric/"]) expect(figures(below)).toEqual(figures(""));
   });
 
   test("says who agreed, and when, and never by name", () => {
@@ -255,10 +287,7 @@ describe("what is refused", () => {
 test("progress is told once for each page", async () => {
   const told: [number, number][] = [];
   await renderSite({ ...fixtureInput, pages: fixturePages.slice(2, 4), progress: (done, of) => told.push([done, of]) });
-  expect(told).toEqual([
-    [1, 2],
-    [2, 2],
-  ]);
+  expect(told).toEqual([...[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].map((done): [number, number] => [done, 12])]);
 });
 
 test("a season that publishes nobody still has its front page", async () => {
@@ -266,12 +295,12 @@ test("a season that publishes nobody still has its front page", async () => {
   expect(made.filter(({ path }) => path.endsWith(".html")).map(({ path }) => path)).toEqual(["404.html", "index.html"]);
 });
 
-/** The family page of a report. */
-async function familyWith(report: typeof sparse): Promise<string> {
+/** A family page of a report: the report itself, or what lies below it. */
+async function familyWith(report: typeof sparse, below = ""): Promise<string> {
   const token = "token-of-the-fixture-alone-family";
   const path = `r/${token}/index.html`;
   const page = { reader: "family" as const, token, path, report };
-  return pageAt(await renderSite({ ...fixtureInput, pages: [page] }), path);
+  return pageAt(await renderSite({ ...fixtureInput, pages: [page] }), path.replace("index.html", `${below}index.html`));
 }
 
 /** The words of a page, roughly as a reader sees them. */

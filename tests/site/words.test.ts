@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, test } from "vitest";
 import {
   CHANGE_METHODS,
@@ -9,10 +10,28 @@ import {
   SET_ASIDE_REASONS,
   VERDICTS,
 } from "../../src/schema/reasons.ts";
-import { en } from "../../src/site/messages/en.ts";
+import { desk } from "../../src/site/messages/desk.ts";
+import { en as pages } from "../../src/site/messages/en.ts";
+import { es } from "../../src/site/messages/es.ts";
 import { localText, type MessageKey, wordsFor } from "../../src/site/words.ts";
 
+const en = { ...desk, ...pages };
 const keys = Object.keys(en) as MessageKey[];
+type Part = ReturnType<IntlMessageFormat["getAst"]>[number];
+const partsOf = (sentence: string) => new IntlMessageFormat(sentence, "en", undefined, { ignoreTag: true }).getAst();
+const namesIn = (parts: readonly Part[]): string[] =>
+  parts.flatMap((part) => {
+    const options = "options" in part ? Object.values(part.options).flatMap(({ value }) => namesIn(value)) : [];
+    // A literal's value is its text.
+    return part.type === 0 || !("value" in part) ? options : [String(part.value), ...options];
+  });
+/** Gaps of a sentence, each once. */
+const gapsOf = (sentence: string): string[] => [...new Set(namesIn(partsOf(sentence)))];
+/** What a sentence says besides its gaps and choices. */
+const plainOf = (sentence: string): string =>
+  partsOf(sentence)
+    .map((part) => (part.type === 0 ? part.value : ""))
+    .join("");
 const folder = join(import.meta.dirname, "../../src/site");
 const source = readdirSync(folder, { recursive: true, encoding: "utf8" })
   .filter((name) => /\.tsx?$/.test(name) && !name.startsWith("messages"))
@@ -20,17 +39,33 @@ const source = readdirSync(folder, { recursive: true, encoding: "utf8" })
   .join("\n");
 
 describe("the catalogue", () => {
-  test("every sentence can be read and filled", () => {
-    const words = wordsFor("en");
+  test.each(["en", "es"])("every sentence can be read and filled: %s", (language) => {
+    const words = wordsFor(language);
     for (const key of keys) {
-      const gaps = [...en[key].matchAll(/\{(\w+)/g)].map(([, name]) => name!);
-      const filled = words.rich(key, Object.fromEntries(gaps.map((name) => [name, name === "n" ? 2 : "…"])));
-      expect(filled.join(""), key).not.toMatch(/[{}]|undefined/);
+      for (const n of [1, 2]) {
+        const filled = words.rich(
+          key,
+          Object.fromEntries(gapsOf(en[key]).map((name) => [name, name === "n" ? n : "…"])),
+        );
+        expect(filled.join(""), key).not.toMatch(/[{}]|undefined/);
+      }
     }
   });
 
+  test("every language has the sentences of English, with the same gaps", () => {
+    expect(Object.keys(es).sort()).toEqual(Object.keys(pages).sort());
+    for (const [key, sentence] of Object.entries(es))
+      expect(gapsOf(sentence).sort(), key).toEqual(gapsOf(pages[key as keyof typeof pages]).sort());
+  });
+
+  test("a sentence that is the same in both languages is a name, a sign or a unit", () => {
+    const same = Object.entries(es).filter(([key, sentence]) => sentence === pages[key as keyof typeof pages]);
+    for (const [key, sentence] of same) expect(plainOf(sentence).length, key).toBeLessThan(8);
+  });
+
   test("no sentence prints a number of its own: no # and no ICU number or date", () => {
-    for (const key of keys) expect(en[key], key).not.toMatch(/#|, (number|date|time)/);
+    for (const sentence of [...Object.values(en), ...Object.values(es)])
+      expect(sentence).not.toMatch(/#|, (number|date|time)/);
   });
 
   test("plurals follow the number", () => {
@@ -57,6 +92,8 @@ describe("the catalogue", () => {
     const family = keys.filter((key) => /^(says|note|worth|peers|method|goals|change|measure|growth)\./.test(key));
     expect(family.length).toBeGreaterThan(100);
     for (const key of family) expect(en[key], key).not.toMatch(jargon);
+    const enEspañol = /\b(significativ\w*|valor p|confianza|grados de libertad|hipótesis|regresión|verosímil)\b/i;
+    for (const key of family) expect(es[key as keyof typeof es], key).not.toMatch(enEspañol);
   });
 
   test("a verdict outside the sentences for verdicts is nowhere", () => {

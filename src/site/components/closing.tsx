@@ -1,4 +1,5 @@
 import { useAthlete, useReading } from "../reading.ts";
+import { wordsFor } from "../words.ts";
 import { CoachText } from "./coach-text.tsx";
 import { Day } from "./day.tsx";
 import { Author } from "./notes.tsx";
@@ -11,8 +12,11 @@ export function Closing() {
   const mine = report.closings
     .map((closing, index) => ({ closing, at: `/closings/${index}` }))
     .filter(({ closing }) => closing.readers.includes(reader));
+  // An athlete whose language has no catalogue reads English pages, and still the message in that language.
+  const own = wordsFor(report.athlete.language).language === words.language;
+  const wanted = own ? report.athlete.language : words.language;
   const chosen =
-    mine.find(({ closing }) => closing.language === report.athlete.language) ??
+    mine.find(({ closing }) => closing.language === wanted) ??
     mine.find(({ closing }) => closing.language === null) ??
     mine.find(({ closing }) => closing.language === words.language) ??
     mine[0];

@@ -1,5 +1,7 @@
 import { useAthlete, useReading } from "../reading.ts";
+import { wayUp } from "../variants.ts";
 import { ChartFigure } from "./chart-figure.tsx";
+import { Choices } from "./choices.tsx";
 import { Closing } from "./closing.tsx";
 import { ClubMeasures } from "./club-measures.tsx";
 import { ClubWeeks } from "./club-weeks.tsx";
@@ -20,13 +22,20 @@ import { clubCharts, trendId } from "./series-parts.ts";
 export function ClubPage() {
   const reading = useReading();
   const { words } = reading;
-  const { report, assets } = useAthlete();
+  const { report, assets, variant } = useAthlete();
   const { athlete, facility } = report;
   const title = words.text("page.club.title", { name: athlete.displayName, season: facility.season });
   const drawn = clubCharts(report);
   const speed = reading.units === "metric" ? "kmh" : "mph";
   return (
-    <Document title={title} words={words} assets={assets} root="../../" kind="club" notice={facility.notice}>
+    <Document
+      title={title}
+      words={words}
+      assets={assets}
+      root={`../../${wayUp(variant)}`}
+      kind="club"
+      notice={facility.notice}
+    >
       <header class="masthead">
         <p class="imprint">
           <span data-own>{facility.name}</span>
@@ -44,6 +53,7 @@ export function ClubPage() {
           </span>
         </p>
       </header>
+      <Choices />
       <main id="main">
         <section aria-labelledby="who" class="who">
           <h2 id="who">

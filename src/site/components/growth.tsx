@@ -8,7 +8,8 @@ import { Section } from "./section.tsx";
 /** Height through the season and the game bats: both move a swing, so they stand beside it. A minor's body mass is nobody's business here. */
 export function Growth() {
   const { words } = useReading();
-  const { athlete } = useAthlete().report;
+  const { report, variant } = useAthlete();
+  const { athlete } = report;
   const masses = athlete.minor ? [] : athlete.masses;
   if (athlete.heights.length + masses.length + athlete.gameBats.length === 0) return null;
   return (
@@ -47,7 +48,7 @@ export function Growth() {
           </dd>
         ))}
       </dl>
-      <PeersGain />
+      {variant.part === "numbers" ? <PeersGain /> : null}
       <p class="aside">
         <Say k="growth.note" /> {athlete.growing === true ? <Say k="growth.growing" /> : null}
       </p>

@@ -1,25 +1,14 @@
 import type { ComponentChildren } from "preact";
-import type { AthleteReport } from "../../report/schema.ts";
-import { plainFigure, type Reading, useAthlete, useReading } from "../reading.ts";
+import { useAthlete } from "../reading.ts";
 import { StretchMeans } from "./breaks.tsx";
-import { ChartFigure } from "./chart-figure.tsx";
-import { Condition, plainCondition } from "./condition.tsx";
+import { Condition } from "./condition.tsx";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
-import { Named, plainName } from "./names.tsx";
+import { Named } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
-import {
-  compareId,
-  measuresOf,
-  othersOf,
-  type Placed,
-  sessionsOrDays,
-  sessionWord,
-  sideBySide,
-  takesInZero,
-} from "./series-parts.ts";
+import { measuresOf, othersOf, type Placed, sessionsOrDays, sessionWord, takesInZero } from "./series-parts.ts";
 import { Verdict } from "./verdict.tsx";
 
 /** The season in a few lines, one measure each: the verdict, the change and its range, the values behind it. */
@@ -41,9 +30,6 @@ export function Headline() {
               </li>
             ))}
           </ul>
-          {sideBySide(report).map((rows) => (
-            <Compare key={rows[0]?.series.metric} rows={rows} />
-          ))}
           <p class="aside">
             <Say k="change.how" with={{ of: sessionsOrDays(...measures.map(({ series }) => series)) }} />
           </p>
@@ -62,29 +48,6 @@ export function Headline() {
       )}
     </Section>
   );
-}
-
-/** The settings of one metric under each other: did what was won in one arrive in the next? */
-function Compare({ rows }: { readonly rows: readonly Placed[] }) {
-  const reading = useReading();
-  const { report } = useAthlete();
-  const { metric } = rows[0]!.series;
-  return <ChartFigure id={compareId(metric)} alt={compareAlt(reading, report, rows)} />;
-}
-
-/** The sentence that stands for a comparison. */
-function compareAlt(reading: Reading, report: AthleteReport, rows: readonly Placed[]): string {
-  const { words } = reading;
-  const parts = rows.map(({ series, at }) => {
-    const style = { unit: series.unit, decimals: series.decimals };
-    return words.text("compare.row", {
-      condition: plainCondition(reading, report, at),
-      first: plainFigure(reading, `${at}/first/mean`, style),
-      last: plainFigure(reading, `${at}/last/mean`, style),
-    });
-  });
-  const metric = plainName(words, "metric", rows[0]!.series.metric);
-  return words.text("compare.alt", { metric, rows: parts.join("; ") });
 }
 
 function MeasureLine({ placed }: { readonly placed: Placed }) {

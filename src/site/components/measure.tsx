@@ -12,7 +12,6 @@ import { Count, Say } from "./say.tsx";
 import { Section } from "./section.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
 import { measuresOf, type Placed, sessionsOrDays, sessionWord, takesInZero, trendId } from "./series-parts.ts";
-import { SessionTable } from "./session-table.tsx";
 import { BesideVerdict, Verdict } from "./verdict.tsx";
 
 /** Each measure with its chart, its values, what stands behind them, and a table of all days. */
@@ -20,11 +19,21 @@ export function Measures() {
   const { report } = useAthlete();
   const measures = measuresOf(report);
   if (measures.length === 0) return null;
+  const legends = legendsOf(measures, report);
+  const newGroups = newGroupsOf(measures);
   return (
     <Section id="measures" head="measure.head">
       {measures.map((placed, index) => {
         const before = measures.slice(0, index).some(({ series }) => series.metric === placed.series.metric);
-        return <Measure key={placed.at} placed={placed} explain={!before} />;
+        return (
+          <Measure
+            key={placed.at}
+            placed={placed}
+            explain={!before}
+            legend={legends[index] ?? []}
+            newGroup={newGroups[index] ?? true}
+          />
+        );
       })}
       {measures.some(({ series }) => series.pooled) ? (
         <p class="aside">
@@ -35,8 +44,38 @@ export function Measures() {
   );
 }
 
-/** `explain`: what the metric is, said once. */
-function Measure({ placed, explain }: { readonly placed: Placed; readonly explain: boolean }) {
+/** For each measure the marks of its chart that are not told beside a chart above. */
+function legendsOf(measures: readonly Placed[], report: AthleteReport): MessageKey[][] {
+  const told = new Set<MessageKey>();
+  return measures.map(({ series }) => {
+    if (series.sessions.length < 2) return [];
+    const fresh = [captionOf(series), ...besideCaption(series, report)].filter((key) => !told.has(key));
+    for (const key of fresh) told.add(key);
+    return fresh;
+  });
+}
+
+function newGroupsOf(measures: readonly Placed[]): boolean[] {
+  const told = new Set<string>();
+  return measures.map(({ series: { peers } }) => {
+    const key = peers === null ? "" : JSON.stringify([peers.group, peers.n, peers.year, peers.source]);
+    const fresh = !told.has(key);
+    told.add(key);
+    return fresh;
+  });
+}
+
+interface MeasureProps {
+  readonly placed: Placed;
+  /** What the metric is, said once. */
+  readonly explain: boolean;
+  /** What the marks of its chart are that no chart above it has. */
+  readonly legend: readonly MessageKey[];
+  /** Others like the hitter are named where no measure above has the same. */
+  readonly newGroup: boolean;
+}
+
+function Measure({ placed, explain, legend, newGroup }: MeasureProps) {
   const reading = useReading();
   const { words } = reading;
   const { report } = useAthlete();
@@ -55,16 +94,16 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
       <div class="spread">
         {series.sessions.length < 2 ? null : (
           <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
-            <Say k={captionOf(series)} with={{ of: sessionsOrDays(series) }} />
-            {besideCaption(series, report).map((key) => ` ${words.text(key)}`)}
+            {legend.length === 0
+              ? undefined
+              : legend.map((key) => [<Say key={key} k={key} with={{ of: sessionsOrDays(series) }} />, " "])}
           </ChartFigure>
         )}
         <Values placed={placed} />
       </div>
       {series.breaks.length === 0 || series.joined ? <Range placed={placed} /> : <Breaks placed={placed} />}
       <BesideVerdict placed={placed} />
-      <EarlyLate placed={placed} />
-      <Peers placed={placed} />
+      <Peers placed={placed} group={newGroup} />
       {series.joined ? (
         <p class="aside">
           <Joined placed={placed} />
@@ -76,7 +115,6 @@ function Measure({ placed, explain }: { readonly placed: Placed; readonly explai
           <Say k="condition.pooledShort" />
         </p>
       ) : null}
-      <SessionTable placed={placed} />
     </article>
   );
 }
@@ -144,27 +182,6 @@ function Values({ placed }: { readonly placed: Placed }) {
           </dd>
         </div>
       ))}
-      {series.change === null ? null : (
-        <div>
-          <dt>
-            <Say k="change.over" />
-          </dt>
-          <dd>
-            <span class="value">
-              <SeriesFigure of={at} at="change/estimate" signed />
-            </span>
-            <span class="under">
-              <Say
-                k="change.behind"
-                with={{
-                  swings: <Count k="count.swings" at={`${at}/n`} />,
-                  days: <Count k={sessionWord(series)} at={`${at}/sessionCount`} />,
-                }}
-              />
-            </span>
-          </dd>
-        </div>
-      )}
     </dl>
   );
 }
@@ -198,7 +215,7 @@ function Range({ placed }: { readonly placed: Placed }) {
 }
 
 /** The two ends against each other: the same information, easier to read. */
-function EarlyLate({ placed }: { readonly placed: Placed }) {
+export function EarlyLate({ placed }: { readonly placed: Placed }) {
   const { series, at } = placed;
   if (series.earlyLate === null) return null;
   return (

@@ -7,8 +7,8 @@ import { Count, Say } from "./say.tsx";
 import { SeriesFigure } from "./series-figure.tsx";
 import { type Placed, peersAlt, peersId } from "./series-parts.ts";
 
-/** Where the hitter stands among others of the same kind: in words, with who they are, and as a picture. */
-export function Peers({ placed }: { readonly placed: Placed }) {
+/** Where the hitter stands among others of the same kind: in words, with who they are (`group`), and as a picture. */
+export function Peers({ placed, group = true }: { readonly placed: Placed; readonly group?: boolean }) {
   const reading = useReading();
   const { charts } = useAthlete();
   const { series, at } = placed;
@@ -22,7 +22,7 @@ export function Peers({ placed }: { readonly placed: Placed }) {
           {null}
         </ChartFigure>
       )}
-      {peers === null ? null : <Standing peers={peers} at={`${at}/peers`} />}
+      {peers === null ? null : <Standing peers={peers} at={`${at}/peers`} named={group} />}
       {peersTooFew === null ? null : (
         <p class="aside">
           <Count k="peers.tooFew" at={`${at}/peersTooFew`} />
@@ -44,7 +44,13 @@ export function Peers({ placed }: { readonly placed: Placed }) {
   );
 }
 
-function Standing({ peers, at }: { readonly peers: NonNullable<Series["peers"]>; readonly at: string }) {
+function Standing(props: {
+  readonly peers: NonNullable<Series["peers"]>;
+  readonly at: string;
+  /** Say who the others are. */
+  readonly named: boolean;
+}) {
+  const { peers, at, named } = props;
   const { start, end, bandsStart, n, year, source, group } = peers;
   const place = (which: "start" | "end") => <Figure at={`${at}/${which}/percentile`} percentile />;
   return (
@@ -62,23 +68,25 @@ function Standing({ peers, at }: { readonly peers: NonNullable<Series["peers"]>;
           />
         </p>
       )}
-      <p class="aside">
-        <Say
-          k={n === null ? "peers.groupUnknown" : "peers.group"}
-          with={{
-            hitters: n === null ? null : <Count k="count.hitters" at={`${at}/n`} />,
-            group: <Kind group={group} />,
-            source: <span data-own>{source}</span>,
-            year: year === null ? null : <Say k="peers.year" with={{ year: <span data-own>{year}</span> }} />,
-          }}
-        />
-        {bandsStart === null ? null : (
-          <>
-            {" "}
-            <Say k="peers.sameAge" />
-          </>
-        )}
-      </p>
+      {named ? (
+        <p class="aside">
+          <Say
+            k={n === null ? "peers.groupUnknown" : "peers.group"}
+            with={{
+              hitters: n === null ? null : <Count k="count.hitters" at={`${at}/n`} />,
+              group: <Kind group={group} />,
+              source: <span data-own>{source}</span>,
+              year: year === null ? null : <Say k="peers.year" with={{ year: <span data-own>{year}</span> }} />,
+            }}
+          />
+          {bandsStart === null ? null : (
+            <>
+              {" "}
+              <Say k="peers.sameAge" />
+            </>
+          )}
+        </p>
+      ) : null}
     </>
   );
 }

@@ -41,12 +41,6 @@ export function Work() {
       <ChartFigure id="weeks" alt={alt} />
       <Manner />
       <Away />
-      <details>
-        <summary>
-          <Say k="work.values" />
-        </summary>
-        <WeekTable from={0} />
-      </details>
       <p class="care">
         <Say k="care.pain" />
       </p>
@@ -54,8 +48,39 @@ export function Work() {
   );
 }
 
-/** How many weeks had work, when it was last at full effort, and a table by effort and bat. */
+/** Every week's work as tables: by surroundings, and by effort and bat. */
+export function WorkNumbers() {
+  const { work } = useAthlete().report;
+  if (work.weeks.length === 0) return null;
+  return (
+    <Section id="work" head="work.head">
+      <details>
+        <summary>
+          <Say k="work.values" />
+        </summary>
+        <WeekTable from={0} />
+      </details>
+      <ByManner />
+    </Section>
+  );
+}
+
+/** How many weeks had work, and when it was last at full effort. */
 function Manner() {
+  const { load } = useAthlete().report.hitting;
+  if (load.weeks.length === 0) return null;
+  return (
+    <p>
+      <Say
+        k="work.weeks"
+        with={{ had: <Figure at="/hitting/load/weeksWithWork" />, of: <Figure at="/hitting/load/weeksInSeason" /> }}
+      />{" "}
+      {load.lastMax === null ? null : <Say k="work.lastMax" with={{ day: <Day at="/hitting/load/lastMax" /> }} />}
+    </p>
+  );
+}
+
+function ByManner() {
   const { words } = useReading();
   const { load } = useAthlete().report.hitting;
   if (load.weeks.length === 0) return null;
@@ -68,48 +93,39 @@ function Manner() {
     ["byMass/lighter", "work.lighter"],
   ] as const;
   return (
-    <>
-      <p>
-        <Say
-          k="work.weeks"
-          with={{ had: <Figure at="/hitting/load/weeksWithWork" />, of: <Figure at="/hitting/load/weeksInSeason" /> }}
-        />{" "}
-        {load.lastMax === null ? null : <Say k="work.lastMax" with={{ day: <Day at="/hitting/load/lastMax" /> }} />}
-      </p>
-      <details>
-        <summary>
-          <Say k="work.manner" />
-        </summary>
-        <Scroll name={words.text("table.scroll", { name: words.text("work.manner") })}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{words.text("work.week")}</th>
-                {columns.map(([key, head]) => (
-                  <th scope="col" class="n" key={key}>
-                    {words.text(head)}
-                  </th>
+    <details>
+      <summary>
+        <Say k="work.manner" />
+      </summary>
+      <Scroll name={words.text("table.scroll", { name: words.text("work.manner") })}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.text("work.week")}</th>
+              {columns.map(([key, head]) => (
+                <th scope="col" class="n" key={key}>
+                  {words.text(head)}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {load.weeks.map(({ start }, index) => (
+              <tr key={start}>
+                <th scope="row">
+                  <Day at={`/hitting/load/weeks/${index}/start`} form="short" />
+                </th>
+                {columns.map(([key]) => (
+                  <td class="n" key={key}>
+                    <Figure at={`/hitting/load/weeks/${index}/${key}`} />
+                  </td>
                 ))}
               </tr>
-            </thead>
-            <tbody>
-              {load.weeks.map(({ start }, index) => (
-                <tr key={start}>
-                  <th scope="row">
-                    <Day at={`/hitting/load/weeks/${index}/start`} form="short" />
-                  </th>
-                  {columns.map(([key]) => (
-                    <td class="n" key={key}>
-                      <Figure at={`/hitting/load/weeks/${index}/${key}`} />
-                    </td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
-      </details>
-    </>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </details>
   );
 }
 

@@ -132,12 +132,11 @@ export const en = {
   "change.head": "What changed",
   "change.none": "No measured swings of the season could be put in a series, so there is nothing to compare.",
   "change.noneOfMeasures":
-    "None of the measures of the season has swings that count, so no change is given; what else was measured stands further down.",
+    "None of the measures of the season has swings that count, so no change is given; what else was measured stands among all the numbers.",
   "change.lookedAt": "Looked at for the season: {measures}, of which {withSwings} had swings that count.",
   "change.fromTo": "{first} at the start, {last} at the end",
   "change.first": "Start",
   "change.last": "End",
-  "change.over": "Change over the season",
   "change.estimate": "{estimate} over the season",
   "change.range":
     "Single {of, select, sessions {sessions} other {days}} scatter; allowing for that, the change lies somewhere between {low} and {high} (95% range; the line of {days}).",
@@ -254,7 +253,6 @@ export const en = {
     "Earlier values are shown as the newest set-up would have read them, and the range of the change is wider for it.",
   "break.stretch": "Stretch",
   "break.then": ", then ",
-  "change.behind": "{swings} on {days}",
   "change.how":
     "How to read this: every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing (the best of many rises with their number). “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
 
@@ -267,9 +265,9 @@ export const en = {
   "measure.ofAllKnown": "Of {swings} of this kind, {hit} were hit, {foul} fouled and {miss} missed.",
   "measure.values": "All values, {of, select, sessions {session by session} other {day by day}}",
   "measure.alt":
-    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. Start {first}, end {last}. The table below the chart holds every value.",
+    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. Start {first}, end {last}. A table of all values stands among all the numbers.",
   "measure.altNoBlocks":
-    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. The table below the chart holds every value.",
+    "Chart of {metric}, {condition}: one dot for each {of, select, sessions {session} other {training day}} from {from} to {to}. A table of all values stands among all the numbers.",
   "measure.captionDots": "Dots are {of, select, sessions {sessions} other {training days}}.",
   "measure.caption":
     "Dots are {of, select, sessions {sessions} other {training days}}, the bars are the averages of start and end.",
@@ -346,7 +344,7 @@ export const en = {
   "work.unmeasured":
     "{n, plural, one {{figure} more swing was logged and not measured.} other {{figure} more swings were logged and not measured.}}",
   "work.alt":
-    "Chart of measured swings in each week from {from} to {to}, by kind of practice. The busiest week had {busiest}. The table below the chart holds every value.",
+    "Chart of measured swings in each week from {from} to {to}, by kind of practice. The busiest week had {busiest}. A table of all values stands among all the numbers.",
   "work.axis": "Swings a week",
   "work.logged": "Logged, not measured",
   "work.away": "away",
@@ -745,90 +743,15 @@ export const en = {
   "method.rates":
     "How often it is wrong, measured on {seasons} simulated winters of each kind in which nothing changed: in the worst case about {independent} of a hundred hitters were called changed, about {alike} where neighbouring days are alike, and about {tests} of the noisiest among those judged by tests.",
 
-  // Desk
-  "desk.title": "Trainer’s desk · {name}",
-  "desk.head": "Trainer’s desk",
-  "desk.private": "Private. Never upload this folder.",
-  "desk.athletes": "Athletes",
-  "desk.none": "No athlete is on file yet.",
-  "desk.athlete": "Athlete",
-  "desk.changes": "What changed",
-  "desk.changesKey":
-    "The signs: + better, − worse, = the same, ? the measurements cannot tell, a dot where there is no verdict (the athlete's report says why). Beside them the change over the season.",
-  "desk.counted": "Counted",
-  "desk.notCounted": "Not counted",
-  "desk.setAside": "Set aside",
-  "desk.days": "Days",
-  "desk.family": "Family page",
-  "desk.club": "Club page",
-  "desk.report": "Numbers",
-  "desk.reportLink": "JSON",
-  "desk.repsLink": "swings",
-  "desk.notPublished": "not published",
-  "desk.noLink": "no link",
-  "desk.why.no-consent": "not published: no consent is on file",
-  "desk.why.needs-guardian": "not published: a guardian has to agree",
-  "desk.why.needs-own": "not published: the athlete has to agree",
-  "desk.why.withdrawn": "not published: consent was withdrawn",
-  "desk.why.not-covered": "not published: consent does not cover the numbers",
-  "desk.why.ended": "not published: consent has run out",
-  "desk.leftOut": "Left out of this build, because their own files could not be used: {list}.",
-  "desk.ledger": "Every row accounted for",
-  "desk.file": "File",
-  "desk.read": "Read",
-  "desk.total": "All files",
-  "desk.balance": "Read = counted + not counted + set aside.",
-  "desk.ledgerLink": "The full list is in {link}.",
-  "desk.rowsHead": "What was not counted or set aside",
-  "desk.reasonCount": "{reason}: {rows}",
-  "desk.examples": "First rows: {reason}",
-  "desk.place": "Place",
-  "desk.column": "Field",
-  "desk.value": "Value",
-  "desk.noRows": "Every row that was read was counted.",
-  "desk.problems": "To put right",
-  "desk.noProblems": "Nothing to put right.",
-  "desk.level.error": "must be put right",
-  "desk.level.row": "row set aside",
-  "desk.level.note": "worth knowing",
-  "desk.rowProblems":
-    "{n, plural, one {{figure} row set aside, with what to do} other {{figure} rows set aside, with what to do}}",
-  "desk.farValues":
-    "{n, plural, one {{figure} value that was counted and lies far from the athlete’s own swings} other {{figure} values that were counted and lie far from the athlete’s own swings}}",
-  "desk.farValuesName": "Values far from the athlete’s own swings",
-  "desk.rowProblemsName": "Rows set aside",
-  "desk.rowProblemsMore": "Only the first are shown here.",
-  "desk.problem": "Problem",
-  "desk.remedy": "What to do",
-  "desk.level": "Kind",
-  "pairs.title": "Two devices · {name}",
-  "pairs.head": "Two devices, one swing",
-  "pairs.about":
-    "Days on which the bat’s sensor and the ball’s screen wrote files of their own. Rows that are one swing were joined; what could not be told stays single.",
-  "pairs.days": "Days",
-  "pairs.paired": "Days paired",
-  "pairs.pairs": "Pairs",
-  "pairs.doubtful": "Doubtful, not made",
-  "pairs.noBall": "Swings whose ball was not recorded",
-  "pairs.noSwing": "Sensor rows that are no swing",
-  "pairs.noBat": "Balls whose swing was not recorded",
-  "pairs.key": "How to read it",
-  "pairs.keyText":
-    "Each strip is five minutes, a line a minute. Above, every row of the bat’s sensor; below, every row of the ball’s screen, its clock brought to the bat’s. A line joins the two rows of one swing; a broken line is a pair too doubtful to be made; a bold tick has no partner.",
-  "pairs.correct":
-    "A row of corrections.csv with the field pair joins two rows or parts them: file and line name one of them, to is the other’s file:line; from is a partner that is wrong.",
-  "pairs.outcome.paired": "{pairs} pairs of {bats} sensor rows and {balls} balls.",
-  "pairs.told": "{told} of them by a correction.",
-  "pairs.outcome.cannot-tell":
-    "Nothing was paired: {bats} sensor rows and {balls} balls, and their times do not tell which belong together.",
-  "pairs.outcome.no-seconds":
-    "Nothing was paired: {bats} sensor rows and {balls} balls, and a time is missing or has no seconds.",
-  "pairs.clocks":
-    "The screen’s clock is {offset} off the sensor’s and drifts by {drift} parts in a million; stamps of one swing differ by {noise}, one standard deviation.",
-  "pairs.caption": "Sensor above, screen below.",
-  "pairs.bat": "Sensor’s row",
-  "pairs.ball": "Screen’s row",
-  "pairs.confidence": "How sure",
-  "pairs.speed": "Speed",
-  "desk.linksLink": "All links are in {link}.",
+  "choices.name": "Language and units",
+  "choices.imperial": "mph, ft",
+  "choices.metric": "km/h, m",
+  "language.own": "English",
+  "numbers.title": "{name}, {season}: all the numbers",
+  "numbers.about": "Every day’s values, pictures and tables of each part, and how a verdict comes about.",
+  "numbers.to": "All the numbers behind this report",
+  "numbers.back": "Back to the report",
 } as const satisfies Record<string, string>;
+
+/** Keys that every language has. */
+export type Pages = typeof en;

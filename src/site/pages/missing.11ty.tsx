@@ -7,4 +7,4 @@ import { wordsFor } from "../words.ts";
 export const data = { permalink: "404.html", eleventyExcludeFromCollections: true };
 
 export const render = ({ pages }: { readonly pages: PageSet }) =>
-  htmlOf(<MissingPage facility={pages.facility} words={wordsFor("en")} assets={pages.assets.names} />);
+  htmlOf(<MissingPage facility={pages.facility} words={wordsFor(pages.language)} assets={pages.assets.names} />);

@@ -15,7 +15,7 @@ contact: hello@sleetholm.example
 notice:
   en: This is a demonstration. The facility, the people, the numbers and the texts are all invented.
   es: Esto es una demostración. El centro, las personas, los números y los textos son inventados.
-languages: [en]
+languages: [en, es]
 units: imperial
 time_zone: America/Chicago
 sites:

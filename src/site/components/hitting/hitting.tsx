@@ -10,9 +10,10 @@ import { Rounds } from "./rounds.tsx";
 import { Unseen } from "./unseen.tsx";
 import { Worth } from "./worth.tsx";
 
-/** What a hitter carries from practice toward a game. */
+/** What a hitter carries from practice toward a game: the main answers in the report, every part among all the numbers. */
 export function Hitting() {
-  const { hitting, gate } = useAthlete().report;
+  const { report, variant } = useAthlete();
+  const { hitting, gate } = report;
   const empty =
     gate === null &&
     Object.values({ ...hitting, load: null }).every(
@@ -24,14 +25,18 @@ export function Hitting() {
       <Carry />
       <Rounds />
       <Worth />
-      <Balls />
-      <Contact />
-      <Plane />
-      <Bats />
-      <Fittings />
       <Gate />
-      <Machine />
-      <Unseen />
+      {variant.part === "report" ? null : (
+        <>
+          <Balls />
+          <Contact />
+          <Plane />
+          <Bats />
+          <Fittings />
+          <Machine />
+          <Unseen />
+        </>
+      )}
     </Section>
   );
 }

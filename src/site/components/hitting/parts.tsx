@@ -24,7 +24,7 @@ export const HITTING_CHARTS = [
 export type HittingChart = (typeof HITTING_CHARTS)[number];
 export const hittingChartId = (chart: HittingChart): string => `hitting-${chart}`;
 
-/** A part of what carries over: heading, sentences, picture, and a table that folds out. */
+/** A part of what carries over: heading and sentences; among all the numbers also its picture, and a table that folds out. */
 export function Part(props: {
   readonly id: string;
   readonly head: MessageKey;
@@ -35,18 +35,19 @@ export function Part(props: {
 }) {
   const { id, head, chart, caption, children, table } = props;
   const { words } = useReading();
+  const deep = useAthlete().variant.part === "numbers";
   return (
     <article class="measure" aria-labelledby={`hitting-${id}`}>
       <h3 id={`hitting-${id}`}>
         <Say k={head} />
       </h3>
       {children}
-      {chart === undefined ? null : (
+      {chart === undefined || !deep ? null : (
         <ChartFigure id={hittingChartId(chart)} alt={words.text("hitting.chartAlt", { head: words.text(head) })}>
           {caption === undefined ? null : <Say k={caption} />}
         </ChartFigure>
       )}
-      {table === undefined ? null : (
+      {table === undefined || !deep ? null : (
         <details>
           <summary>
             <Say k="hitting.figures" />

@@ -1,0 +1,59 @@
+import { useAthlete, useReading } from "../reading.ts";
+import { type Variant, wayTo } from "../variants.ts";
+import { wordsFor } from "../words.ts";
+
+/** The same page in another language or in other units, without a script. */
+export function Choices() {
+  const { words } = useReading();
+  const { variant, variants } = useAthlete();
+  const same = variants.filter(({ part }) => part === variant.part);
+  const languages = same.filter(({ units }) => units === variant.units);
+  const units = same.filter(({ language }) => language === variant.language);
+  return (
+    <nav class="choices" aria-label={words.text("choices.name")}>
+      {languages.length < 2 ? null : (
+        <ul>
+          {languages.map((one) => (
+            <li key={one.language}>
+              <Choice of={one} text={wordsFor(one.language).text("language.own")} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <ul>
+        {units.map((one) => (
+          <li key={one.units}>
+            <Choice of={one} text={words.text(`choices.${one.units}`)} />
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+function Choice({ of, text }: { readonly of: Variant; readonly text: string }) {
+  const { words } = useReading();
+  const { variant } = useAthlete();
+  const lang = of.language === words.language ? undefined : of.language;
+  if (of.folder === variant.folder)
+    return (
+      <span aria-current="page" lang={lang}>
+        {text}
+      </span>
+    );
+  return (
+    <a href={wayTo(variant, of)} lang={lang} hreflang={of.language}>
+      {text}
+    </a>
+  );
+}
+
+/** The way from the report to all the numbers behind it, and back. */
+export function OtherPart({ k }: { readonly k: "numbers.to" | "numbers.back" }) {
+  const { words } = useReading();
+  const { variant, variants } = useAthlete();
+  const other = variants.find(
+    ({ part, language, units }) => part !== variant.part && language === variant.language && units === variant.units,
+  );
+  return other === undefined ? null : <a href={wayTo(variant, other)}>{words.text(k)}</a>;
+}

@@ -1,0 +1,51 @@
+import { useAthlete, useReading } from "../reading.ts";
+import { wayUp } from "../variants.ts";
+import { Choices, OtherPart } from "./choices.tsx";
+import { Colophon } from "./colophon.tsx";
+import { Counted } from "./counted.tsx";
+import { Document } from "./document.tsx";
+import { Growth } from "./growth.tsx";
+import { Hitting } from "./hitting/hitting.tsx";
+import { Masthead } from "./masthead.tsx";
+import { MeasureNumbers } from "./measure-numbers.tsx";
+import { Method } from "./method.tsx";
+import { Others } from "./others.tsx";
+import { Say } from "./say.tsx";
+import { Section } from "./section.tsx";
+import { WorkNumbers } from "./work.tsx";
+
+/** All the numbers behind a family's report: every day's values, pictures and tables of each part, and how a verdict comes about. */
+export function NumbersPage() {
+  const { words } = useReading();
+  const { report, assets, variant } = useAthlete();
+  const { athlete, facility } = report;
+  const title = words.text("numbers.title", { name: athlete.displayName, season: facility.season });
+  return (
+    <Document
+      title={title}
+      words={words}
+      assets={assets}
+      root={`../../${wayUp(variant)}`}
+      kind="family"
+      notice={facility.notice}
+    >
+      <Masthead />
+      <Choices />
+      <main id="main">
+        <p class="lead screen">
+          <Say k="numbers.about" /> <OtherPart k="numbers.back" />
+        </p>
+        <MeasureNumbers />
+        <Hitting />
+        <Growth />
+        <WorkNumbers />
+        <Others />
+        <Section id="counted" head="counted.head">
+          <Counted />
+        </Section>
+        <Method />
+      </main>
+      <Colophon />
+    </Document>
+  );
+}
