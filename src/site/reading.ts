@@ -24,6 +24,8 @@ export interface AthletePage {
   readonly charts: ReadonlyMap<string, string>;
   readonly assets: AssetNames;
   readonly variant: Variant;
+  /** Language in which the facility's staff write. */
+  readonly writtenIn: string;
   /** Every way in which this link's report is shown. */
   readonly variants: readonly Variant[];
   /** Way from the page to a picture by its path in the season folder. */

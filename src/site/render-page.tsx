@@ -24,7 +24,9 @@ export async function renderAthletePage(set: PageSet, { page, images, variant, v
   const charts = await drawCharts(report, reader, reading, variant.part);
   const html = htmlOf(
     <ReadingContext.Provider value={reading}>
-      <AthleteContext.Provider value={{ reader, report, charts, images, variant, variants, assets: set.assets.names }}>
+      <AthleteContext.Provider
+        value={{ reader, report, charts, images, variant, variants, writtenIn: set.language, assets: set.assets.names }}
+      >
         {reader === "club" ? <ClubPage /> : variant.part === "numbers" ? <NumbersPage /> : <FamilyPage />}
       </AthleteContext.Provider>
     </ReadingContext.Provider>,

@@ -138,7 +138,9 @@ describe("nobody stands in another's page", () => {
       "names-other-athlete",
       "no-consent",
     ]);
-    expect(Object.keys(await bytesOf(paths.out)).filter((path) => /^(?:[rc]\/[^/]+\/)?index.html$/.test(path))).toHaveLength(3);
+    expect(
+      Object.keys(await bytesOf(paths.out)).filter((path) => /^(?:[rc]\/[^/]+\/)?index.html$/.test(path)),
+    ).toHaveLength(3);
   });
 
   test("a note that stays on the desk may name anybody", async () => {

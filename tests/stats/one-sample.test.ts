@@ -120,7 +120,8 @@ describe("laws", () => {
         for (const type of TYPES) {
           const low = quantile(list, Math.min(a, b), type)!;
           const high = quantile(list, Math.max(a, b), type)!;
-          expect(low).toBeLessThanOrEqual(high);
+          // Shares that differ in the last bit alone may be turned round by the last bit of the answer.
+          expect(low).toBeLessThanOrEqual(high + 1e-12 * Math.max(...list.map(Math.abs)));
           expect(low).toBeGreaterThanOrEqual(Math.min(...list));
           expect(high).toBeLessThanOrEqual(Math.max(...list));
         }

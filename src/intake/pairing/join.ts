@@ -37,8 +37,8 @@ const AROUND = [
 ];
 
 /**
- * A single row of the sensor between two joined swings was swung in the same work as they: what it does not say itself, and both of them say alike, holds
- * for it too.
+ * A single row of the sensor between two joined swings was swung in the same work as they: where it says nothing of that itself, what both of them say
+ * alike holds for it too.
  */
 export function fillBetween(
   fates: RowFates,
@@ -52,6 +52,7 @@ export function fillBetween(
     const from = fates.files[at.table]?.table;
     return from === undefined ? null : cellOf(from, at.row, { column, unit: null });
   };
+  if (["block", "environment", "drill"].some((field) => into?.words.get(field)?.[row] != null)) return;
   for (const field of AROUND) {
     const column = byField.get(field);
     if (into === undefined || column === undefined || cell({ table, row }, column) !== null) continue;

@@ -30,7 +30,7 @@ const NEAREST = ["game", "live", "machine", "overhand", "front-toss", "side-toss
 export function worthReport(hitting: Hitting, series: readonly Series[]): Worth | null {
   const weighed = series
     .map((one, index) => ({ one, index }))
-    .filter(({ one }) => one.metric === "bat_speed" && one.measure !== null && one.change !== null)
+    .filter(({ one }) => one.metric === "bat_speed" && one.measure !== null && one.change !== null && judged(one))
     .sort((a, b) => place(a.one) - place(b.one) || a.index - b.index)[0];
   const { change, trend } = weighed?.one ?? {};
   if (weighed === undefined || !change || !trend?.sessionLine) return null;
@@ -52,6 +52,9 @@ export function worthReport(hitting: Hitting, series: readonly Series[]): Worth 
     carry: carryOf(hitting, start, gains, q, plate, at.baseball),
   };
 }
+
+/** A change that too few days stand behind is worth nothing yet. */
+const judged = ({ change }: Series): boolean => change?.verdict !== "too-few" && change?.verdict !== "not-a-measure";
 
 const place = ({ condition }: Series): number => {
   const found = NEAREST.indexOf(condition.environment ?? "");

@@ -6,16 +6,17 @@ export interface CoachTextProps {
   readonly body: string;
   /** Level of the heading above. */
   readonly under: number;
-  /** Language of the text where it is known. */
+  /** Language of the text where it is said; else it is the one in which the facility writes. */
   readonly language?: string | null;
   /** Picture name -> path of the file in the season folder. */
   readonly images?: Readonly<Record<string, string>>;
 }
 
 /** Text of a person, set apart from the report's own words. Safe because the renderer has raw HTML off. */
-export function CoachText({ body, under, language = null, images = {} }: CoachTextProps) {
+export function CoachText({ body, under, language, images = {} }: CoachTextProps) {
   const { words } = useReading();
   const page = useAthlete();
+  const written = language ?? page.writtenIn;
   const image = (name: string) => {
     const path = Object.hasOwn(images, name) ? images[name] : undefined;
     return (path === undefined ? undefined : page.images.get(path)) ?? null;
@@ -24,7 +25,7 @@ export function CoachText({ body, under, language = null, images = {} }: CoachTe
     <div
       class="voice"
       data-coach
-      lang={language !== null && language !== words.language ? language : undefined}
+      lang={written === words.language ? undefined : written}
       dangerouslySetInnerHTML={{ __html: renderMarkdown(body, { under, image }) }}
     />
   );
