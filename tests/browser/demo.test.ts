@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
+import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type Built, build } from "../../src/build.ts";
@@ -46,6 +47,9 @@ afterAll(async () => {
 });
 
 const published = () => built.links.filter(({ withheld }) => withheld === null);
+/** A link's first page, and some of those that lie below it. */
+const waysTo = ({ athlete, reader, path }: Built["links"][number]) =>
+  ["", "metric/", ...(reader === "family" ? ["numbers/"] : [])].map((below) => ({ athlete, path: `${path}${below}` }));
 const reportOf = (athlete: string) =>
   JSON.parse(readFileSync(join(folder, "_desk", "reports", `${athlete}.json`), "utf8"));
 
@@ -58,13 +62,15 @@ test("eight of nine athletes are published, and the one nobody agreed for is on 
 
 test("the public folder holds what it may hold and nothing else", () => {
   const allowed =
-    /^(index\.html|404\.html|robots\.txt|assets\/[\w.-]+\.(css|woff2|txt)|[rc]\/[a-z0-9]{26,}\/(index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp)))$/;
+    /^(index\.html|404\.html|robots\.txt|assets\/[\w.-]+\.(css|woff2|txt)|[rc]\/[a-z0-9]{26,}\/(((en|es)\/)?(metric\/)?index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp))|r\/[a-z0-9]{26,}\/((en|es)\/)?(metric\/)?numbers\/index\.html)$/;
   expect(files.map(({ path }) => path).filter((path) => !allowed.test(path))).toEqual([]);
 });
 
 test("every page says that the demo is invented", () => {
   const pages = files.filter(({ path }) => path.endsWith(".html"));
-  expect(pages.filter(({ body }) => !body.includes("all invented")).map(({ path }) => path)).toEqual([]);
+  expect(
+    pages.filter(({ body }) => !/all invented|son inventados/.test(body.toString("utf8"))).map(({ path }) => path),
+  ).toEqual([]);
 });
 
 test.each([390, 1280])(
@@ -72,7 +78,7 @@ test.each([390, 1280])(
   async (width) => {
     const context = await browser.newContext({ viewport: { width, height: 844 } });
     let compared = 0;
-    for (const { athlete, path } of published()) {
+    for (const { athlete, path } of published().flatMap(waysTo)) {
       const report = reportOf(athlete);
       const page = await context.newPage();
       const trouble: string[] = [];
@@ -93,11 +99,20 @@ test.each([390, 1280])(
   },
 );
 
+test("every family's report is light: at most 16 KB packed with its charts, and 6000 elements, in both languages", () => {
+  const reports = files.filter(({ path }) => /^r\/[^/]+\/((en|es)\/)?(metric\/)?index\.html$/.test(path));
+  expect(reports.length).toBe(8 * 4);
+  for (const { path, body } of reports) {
+    expect(gzipSync(body, { level: 9 }).length, path).toBeLessThanOrEqual(16 * 1024);
+    expect(body.toString("utf8").match(/<[a-z]/g)?.length, path).toBeLessThanOrEqual(6000);
+  }
+});
+
 test.each(["A4", "Letter"] as const)("every club page of the demo is one sheet of %s", async (format) => {
   const page = await browser.newPage();
-  for (const { path } of published().filter(({ reader }) => reader === "club")) {
-    expect(await sheets(page, `${server.origin}/${path}`, format), path).toBe(1);
-  }
+  const clubs = files.filter(({ path }) => /^c\/.*index\.html$/.test(path));
+  expect(clubs.length).toBe(8 * 4);
+  for (const { path } of clubs) expect(await sheets(page, `${server.origin}/${path}`, format), path).toBe(1);
   await page.close();
 });
 
