@@ -2,6 +2,7 @@ import { checkPages } from "./build/check-pages.ts";
 import { deskFiles } from "./build/desk.ts";
 import { type Judgement, judgeSeason } from "./build/judge.ts";
 import { siteInput } from "./build/pages.ts";
+import { pdfFiles } from "./build/pdfs.ts";
 import { pairByPhysics } from "./build/physics.ts";
 import { alone, publish } from "./build/publish.ts";
 import type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
@@ -19,6 +20,7 @@ export type { NoTable, Told } from "./intake/guess/export-table.ts";
 export type { ColumnProposal, Proposal, Question } from "./intake/guess/proposal.ts";
 export type { Answers } from "./intake/guess/propose.ts";
 export { SeasonUnreadable } from "./intake/season.ts";
+export { pdfPrinter } from "./publish/pdf.ts";
 
 /**
  * The front door: content + data -> Season, every row kept or set aside -> one report per athlete, every row judged ->
@@ -32,9 +34,11 @@ export async function build(paths: Paths, options: Options, effects: BuildEffect
     const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
     const secret = await secretOf(paths.state, effects);
     const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
-    const site = await renderSite(await siteInput(judged, links, paths, effects)); // 4 site: shows, computes nothing
+    const input = await siteInput(judged, links, paths, effects);
+    const site = await renderSite(input); //                                 4 site: shows, computes nothing
     const { desk: folder, out } = paths;
-    const desk = folder === null ? [] : await deskFiles(judged, links, { desk: folder, out }, options);
+    const tables = folder === null ? [] : await deskFiles(judged, links, { desk: folder, out }, options);
+    const desk = [...tables, ...(await pdfFiles(site, input, links, judged.asOf, effects))];
     checkPages(site, desk, season, links); //                                5 nobody in another's page, nothing from elsewhere
     await publish(site, desk, paths, effects); //                            6 both folders at once
     const pages = site.filter(({ path }) => path.endsWith(".html")).length;

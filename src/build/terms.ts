@@ -1,6 +1,7 @@
 import type { LedgerFile } from "../publish/balance.ts";
 import type { Link } from "../publish/links.ts";
 import type { Runner } from "../publish/lock.ts";
+import type { PrintPdfs } from "../publish/pdf.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { Reader } from "../schema/reasons.ts";
 import type { Problem } from "../schema/season.ts";
@@ -28,6 +29,8 @@ export interface Options {
 /** The outside world, and the command that asks. */
 export interface BuildEffects extends Effects {
   readonly runner: Runner;
+  /** Prints pages; without it no PDF is made, and none stays from an earlier build. */
+  readonly print?: PrintPdfs;
 }
 
 /** For each reader null when the report may be published, else the reason why not. */

@@ -5,12 +5,13 @@ import { EXIT, Stopped } from "../publish/stopped.ts";
 import { keepApart } from "./apart.ts";
 import { FLAGS, type Flags, flagsOf, strangeFlag } from "./flags.ts";
 
-export const COMMANDS = ["build", "check", "start", "map", "new"] as const;
+export const COMMANDS = ["build", "pdf", "check", "start", "map", "new"] as const;
 export type Command = (typeof COMMANDS)[number];
 
 export const USAGE = `Usage: npm run <command> -- [options]
 
   build   reads content/ and data/, writes _site/ and _desk/
+  pdf     build, and every published report as PDF in _desk/pdf/
   check   reads everything, writes nothing, prints every problem
   start   live preview on this machine
   map     map -- FILE: proposes how an export is read, shows it, saves it to data/mappings/
@@ -106,7 +107,7 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
     state,
     hold: state,
   };
-  keepApart(paths, here, command === "build");
+  keepApart(paths, here, command === "build" || command === "pdf");
   return {
     command: command as Command,
     paths,
@@ -119,7 +120,7 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
 }
 
 /** Words that may follow a command. */
-const MOST_WORDS: Readonly<Record<Command, number>> = { build: 0, check: 0, start: 0, map: 1, new: 2 };
+const MOST_WORDS: Readonly<Record<Command, number>> = { build: 0, pdf: 0, check: 0, start: 0, map: 1, new: 2 };
 
 function parse(args: readonly string[]) {
   try {

@@ -1,4 +1,4 @@
-import { build, SeasonUnreadable } from "../build.ts";
+import { type BuildEffects, build, pdfPrinter, SeasonUnreadable } from "../build.ts";
 import { EXIT, type Exit } from "../publish/stopped.ts";
 import type { Called } from "./arguments.ts";
 import { realEffects, thisProcess } from "./effects.ts";
@@ -9,10 +9,22 @@ import { buildSummary } from "./summary.ts";
 import type { Terminal } from "./terminal.ts";
 
 /** `npm run build`: writes both folders and prints a short table. */
-export async function buildCommand({ paths, asOf, json }: Called, terminal: Terminal): Promise<Exit> {
-  const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess };
+export const buildCommand = (called: Called, terminal: Terminal): Promise<Exit> => built(called, terminal, {});
+
+/** `npm run pdf`: the same, and every published report as PDF on the desk. A browser is loaded for it, and for nothing else. */
+export async function pdfCommand(called: Called, terminal: Terminal): Promise<Exit> {
+  const { launch } = await import("./chromium.ts");
+  return built(called, terminal, { print: pdfPrinter(launch) });
+}
+
+async function built(
+  { paths, asOf, json }: Called,
+  terminal: Terminal,
+  more: Pick<BuildEffects, "print">,
+): Promise<Exit> {
+  const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess, ...more };
   const started = effects.elapsedMs();
-  const built = await build(paths, { asOf, say: sayProblem }, effects)
+  const made = await build(paths, { asOf, say: sayProblem }, effects)
     .catch((error: unknown) => {
       // Whoever reads the output as JSON is told there; people read it where failures are told.
       if (json && error instanceof SeasonUnreadable) terminal.print(foundJson(withoutSeason(error)));
@@ -20,12 +32,12 @@ export async function buildCommand({ paths, asOf, json }: Called, terminal: Term
     })
     .finally(effects.finished);
   const seconds = (effects.elapsedMs() - started) / 1000;
-  const errors = built.problems.filter(({ level }) => level === "error");
+  const errors = made.problems.filter(({ level }) => level === "error");
   if (json) {
-    terminal.print(JSON.stringify({ ...built, seconds: Number(seconds.toFixed(1)) }, null, 1));
+    terminal.print(JSON.stringify({ ...made, seconds: Number(seconds.toFixed(1)) }, null, 1));
   } else {
     for (const line of problemLines(errors)) terminal.tell(line);
-    for (const line of buildSummary(built, seconds)) terminal.print(line);
+    for (const line of buildSummary(made, seconds)) terminal.print(line);
   }
-  return errors.length > 0 || built.missing.length > 0 ? EXIT.input : EXIT.done;
+  return errors.length > 0 || made.missing.length > 0 ? EXIT.input : EXIT.done;
 }

@@ -1,6 +1,6 @@
 import type { Exit } from "../publish/stopped.ts";
 import { type Command, readArguments } from "./arguments.ts";
-import { buildCommand } from "./build.ts";
+import { buildCommand, pdfCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
 import { failureOf } from "./failure.ts";
 import { mapCommand } from "./map/map.ts";
@@ -12,6 +12,7 @@ const COMMANDS: Readonly<
   Record<Command, (called: ReturnType<typeof readArguments>, terminal: Terminal) => Promise<Exit>>
 > = {
   build: buildCommand,
+  pdf: pdfCommand,
   check: checkCommand,
   start: startCommand,
   map: mapCommand,

@@ -102,7 +102,6 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
   const assets = await loadAssets();
   const files: SiteFile[] = [...assets.files, { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" }];
   const seen = new Set<string>();
-  const offered = PAGE_LANGUAGES.filter((language) => input.languages.includes(language));
   const entries = input.pages.flatMap((page) => {
     const { report, reader, token } = page;
     if (!report.publication[reader].publish) {
@@ -113,11 +112,28 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
     seen.add(token);
     const pictures = picturesOf(page, folder, input.images);
     files.push(...pictures.files);
-    const own = { language: wordsFor(report.athlete.language).language, units: report.facility.units };
-    const variants = variantsOf(own, offered, PARTS[reader]);
+    const variants = waysOf(page, input.languages);
     return variants.map((variant) => new PageEntry(page, variant, variants, pictures.names));
   });
   return new PageSet(input, assets, entries, files);
+}
+
+/** Reports that are printed: each link's own, in every language and the facility's units. */
+export function printedPages({ pages, languages }: SiteInput) {
+  return pages.flatMap((page) =>
+    waysOf(page, languages)
+      .filter(({ part, units }) => part === "report" && units === page.report.facility.units)
+      .map(({ language, folder }) => ({
+        ...{ token: page.token, reader: page.reader, language },
+        page: `${pageFolder(page)}/${folder}index.html`,
+      })),
+  );
+}
+
+function waysOf({ report, reader }: SitePage, languages: readonly string[]): Variant[] {
+  const own = { language: wordsFor(report.athlete.language).language, units: report.facility.units };
+  const offered = PAGE_LANGUAGES.filter((language) => languages.includes(language));
+  return variantsOf(own, offered, PARTS[reader]);
 }
 
 /** Pictures of the notes that this page's reader may see. */

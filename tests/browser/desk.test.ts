@@ -4,9 +4,9 @@ import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { launch } from "../../src/cli/chromium.ts";
 import { renderDesk } from "../../src/site/desk.ts";
 import { desk } from "../site/fixture-desk.ts";
-import { launch } from "./browser.ts";
 import { strayDigits } from "./figures-on-page.ts";
 
 let browser: Browser;

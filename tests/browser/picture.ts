@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { launch } from "./browser.ts";
+import { launch } from "../../src/cli/chromium.ts";
 
 /** Takes README.md's picture from the built demo: the top of one family page and the club's page beside it. */
 const links = readFileSync(join("_desk", "links.csv"), "utf8")
