@@ -1,6 +1,10 @@
 import type { BrokenLimit } from "../report/limits.ts";
 import type { AthleteReport, Condition } from "../report/schema.ts";
+import type { TextFindings } from "../report/texts.ts";
 import type { AppliedCorrection, Problem } from "../schema/season.ts";
+
+/** So many possibilities are told in a message. */
+const MOST_KNOWN = 6;
 
 const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));
 
@@ -50,6 +54,30 @@ export function findingsOf({ athlete, suggestions, flags }: AthleteReport): Prob
     }),
   );
   return [...steps, ...far];
+}
+
+/** References that lead nowhere must be put right; figures that the season does not bear out are worth a look. */
+export function textProblems({ lost, strange }: TextFindings, athlete: string): Problem[] {
+  return [
+    ...lost.map(
+      ({ text, why, known, file, line }): Problem => ({
+        code: "lost-reference",
+        level: "error",
+        at: { file, line, column: null },
+        args: { athlete, text, why, known: known.slice(0, MOST_KNOWN).join("; ") },
+        athlete: null,
+      }),
+    ),
+    ...strange.map(
+      ({ found, metric, known, file, line }): Problem => ({
+        code: "figure-not-borne-out",
+        level: "note",
+        at: { file, line, column: null },
+        args: { athlete, found, metric, known: known.slice(0, MOST_KNOWN).join("; ") },
+        athlete: null,
+      }),
+    ),
+  ];
 }
 
 /** Work that a limit did not allow: an error, though nobody's report is held back for it. */

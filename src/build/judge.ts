@@ -6,11 +6,12 @@ import { groupFacts } from "../report/group-facts.ts";
 import { brokenLimits } from "../report/limits.ts";
 import { reportFor } from "../report/report.ts";
 import { AthleteReport } from "../report/schema.ts";
+import { textFindings } from "../report/texts.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
-import { appliedNotes, findingsOf, limitProblem } from "./findings.ts";
+import { appliedNotes, findingsOf, limitProblem, textProblems } from "./findings.ts";
 import { NAMES_ANOTHER, seasonCheck, withheldFrom, withoutNames } from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
@@ -86,7 +87,8 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
     const sound = checked(report, athlete.id);
     const { withheld, problems: named } = withheldFrom(athlete, sound, season, names);
     const broken = brokenLimits(athlete, season, fileNames).map(limitProblem);
-    for (const problem of [...named, ...broken, ...findingsOf(sound)]) problems.push(problem);
+    const texts = textProblems(textFindings(athlete, sound.series), athlete.id);
+    for (const problem of [...named, ...broken, ...texts, ...findingsOf(sound)]) problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
     return { athlete, report: sound, judged, withheld };
   });

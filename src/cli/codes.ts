@@ -297,6 +297,23 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
       found: 14,
     },
   ),
+  "lost-reference": entry(
+    error,
+    "a reference of a text that leads to no figure",
+    at("content/athletes/ada-lund/closing.md", 9),
+    {
+      athlete: "ada-lund",
+      text: "bat_speed cage: change",
+      why: "no-series",
+      known: "tee game; machine game",
+    },
+  ),
+  "figure-not-borne-out": entry(
+    note,
+    "a figure typed by hand that looks like a measure and is none of the season's",
+    at("content/athletes/ada-lund/notes/2026-02-01.md", 7),
+    { athlete: "ada-lund", found: "from 58 to 64", metric: "bat_speed", known: "58.3 to 62.1" },
+  ),
   "pairs-not-told": entry(
     note,
     "a day of two devices whose clocks do not tell which ball is which swing's",

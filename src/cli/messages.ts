@@ -21,6 +21,16 @@ const meant = ({ suggestion }: Args, otherwise: string) =>
   suggestion === undefined ? otherwise : `did you mean ${suggestion}?`;
 const swings = (count: string | number | undefined) => (Number(count) === 1 ? "1 swing" : `${count} swings`);
 const rows = (count: string | number | undefined) => (Number(count) === 1 ? "1 row" : `${count} rows`);
+/** Why a reference leads nowhere. */
+const LOST: Readonly<Record<string, string>> = {
+  form: "between the brackets stand a metric, words of its set-up, a colon and what is wanted",
+  metric: "no swings have such a metric",
+  part: "that is not known behind the colon",
+  "no-series": "no series has all these words",
+  several: "several series have these words",
+  "no-value": "the season has no such value",
+};
+
 /** The first of some days, and how many more there are. */
 const onDays = (first: string | number | undefined, count: string | number | undefined) =>
   Number(count) === 1 ? `${first}` : `${first} and ${Number(count) - 1} more ${Number(count) === 2 ? "day" : "days"}`;
@@ -350,6 +360,16 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
     said(
       `${block} of ${athlete} on ${date} expects ${swings(expected)}, ${found} found`,
       "nothing to do, if some were not measured",
+    ),
+  "lost-reference": ({ text, why, known }) =>
+    said(
+      `[[${text}]] leads to no figure: ${LOST[why ?? ""] ?? why}`,
+      known === "" ? "write it as [[bat_speed machine: change]]" : `possible here: ${known}`,
+    ),
+  "figure-not-borne-out": ({ athlete, found, metric, known }) =>
+    said(
+      `${shown(found)} stands near ${metric}, and no figure of ${athlete} is that`,
+      `${known === "" ? "look at the report" : `start and end of the season: ${known}`}; [[as written: ${found}]] keeps it as it is`,
     ),
   "pairs-not-told": ({ athlete, date, days: count, other }) =>
     said(

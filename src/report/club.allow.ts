@@ -33,4 +33,5 @@ export const CLUB_FIELDS: readonly string[] = [
   "measuring",
   "notes",
   "closings",
+  "references",
 ];

@@ -37,5 +37,6 @@ export const FAMILY_FIELDS: readonly string[] = [
   "assessment",
   "notes",
   "closings",
+  "references",
   "program",
 ];

@@ -16,10 +16,12 @@ import { measuresOf } from "./measures.ts";
 import { measuringOf } from "./measuring.ts";
 import { personOf } from "./person.ts";
 import { publicationFor } from "./publication.ts";
+import { referencesOf } from "./references.ts";
 import type { AthleteReport } from "./schema.ts";
 import { allSeries } from "./series.ts";
 import { suggestionsOf } from "./suggestions.ts";
 import { testStrands } from "./test-strands.ts";
+import { textsOf } from "./texts.ts";
 import { assessmentOf, closingsOf, notesOf, programOf } from "./voices.ts";
 import { unmeasuredByDay, workOf } from "./work.ts";
 import { withZones } from "./zones.ts";
@@ -126,6 +128,10 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     closings: closingsOf(athlete, facility),
     program: programOf(athlete, facility, drills),
     suggestions: suggestionsOf(strands, context),
+    references: referencesOf(
+      textsOf(athlete).map(({ body }) => body),
+      series,
+    ),
     flags: [...flags.values()].flat(),
   };
   return { report, judged };

@@ -166,6 +166,21 @@ export const Flag = z.strictObject({
   reason: z.literal("far-from-own-swings"),
 });
 
+/** A reference `[[…]]` of a coach's text: the figure, range, chart or plain words that stand in its place. */
+const Reference = z.strictObject({
+  /** Between the brackets, spaces at the ends removed. */
+  text: Text,
+  kind: z.enum(["figure", "range", "chart", "words"]),
+  words: TextOrNull,
+  /** Place in `series`. */
+  series: Count.nullable(),
+  /** Pointers into the report: one, or both ends of a range. */
+  at: z.array(Text),
+  unit: TextOrNull,
+  decimals: Count,
+  signed: z.boolean(),
+});
+
 export const AthleteReport = z.strictObject({
   schema: z.literal(1),
   edition: z.null(),
@@ -267,6 +282,7 @@ export const AthleteReport = z.strictObject({
   program: z.strictObject({ date: Day.nullable(), by: TextOrNull, body: Text, items: z.array(ProgramItem) }).nullable(),
   /** For the trainer's desk alone. */
   suggestions: z.array(Suggestion),
+  references: z.array(Reference),
   flags: z.array(Flag),
 });
 export type AthleteReport = z.infer<typeof AthleteReport>;

@@ -6,6 +6,8 @@ export interface MarkdownStyle {
   readonly under: number;
   /** Address of a picture by the name the text gives it, or null when no such file lies beside the text. */
   readonly image: (name: string) => string | null;
+  /** HTML that stands for a reference `[[…]]`, or null where it leads nowhere: then its words stand. */
+  readonly reference: (text: string) => string | null;
 }
 
 interface Env extends MarkdownEnv {
@@ -58,6 +60,17 @@ function build(): MarkdownIt {
     const source = (env as Env).style.image(plainName(String(token.attrGet("src") ?? "")));
     if (source === null) return escapeHtml(token.content);
     return `<img src="${escapeHtml(source)}" alt="${escapeHtml(token.content)}" loading="lazy">`;
+  };
+  made.inline.ruler.before("link", "reference", (state, silent) => {
+    const found = /^\[\[([^[\]\n]*)\]\]/.exec(state.src.slice(state.pos, state.posMax));
+    if (found === null) return false;
+    if (!silent) state.push("reference", "", 0).content = found[1]!.trim();
+    state.pos += found[0].length;
+    return true;
+  });
+  rules.reference = (tokens, index, _options, env) => {
+    const { content } = tokens[index]!;
+    return (env as Env).style.reference(content) ?? made.utils.escapeHtml(content);
   };
   // Tables of the coach's may be wider than a phone.
   rules.table_open = () => '<div class="scroll" tabindex="0" role="group"><table>';

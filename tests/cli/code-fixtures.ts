@@ -184,6 +184,14 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
   ),
   contradiction: log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,tee,1,1"),
   "block-count": log("date,athlete_id,block,environment,rounds,reps", "2025-10-06,ana-l,1,machine,2,5"),
+  "lost-reference": {
+    ...swings("ana-l,2025-10-06,61"),
+    "content/athletes/ana-l/closing.md": "---\nby: coach-k\n---\nFrom [[bat_speed: start]] on.\n",
+  },
+  "figure-not-borne-out": {
+    ...swings("ana-l,2025-10-06,61"),
+    "content/athletes/ana-l/closing.md": "---\nby: coach-k\n---\nHer bat speed went from 58 to 64.\n",
+  },
   "pairs-not-told": {
     [A]: batCsv(madeSwings(30, "one day"), "ana-l"),
     "data/swings/screen/a.csv": ballCsv(madeSwings(30, "quite another day"), "ana-l", 0),

@@ -444,7 +444,10 @@ export const full: Report = AthleteReport.parse({
       by: "Bram Ackerley",
       role: "hitting coach",
       readers: ["family"],
-      body: "You came in with 58 and leave with more. Keep the rounds short.",
+      body: [
+        "You came in with 58 and leave with more: [[bat_speed machine: change]], [[bat_speed machine: range]].",
+        "[[bat_speed machine: chart]] Keep the rounds short, as [[as written: <b>68</b>]].",
+      ].join("\n"),
     },
     {
       language: "es",
@@ -452,7 +455,10 @@ export const full: Report = AthleteReport.parse({
       by: "Bram Ackerley",
       role: "hitting coach",
       readers: ["family"],
-      body: "Hasta pronto.",
+      body: [
+        "Hasta pronto. [[bat_speed machine: change]], [[bat_speed machine: range]].",
+        "[[bat_speed machine: chart]] [[as written: <b>68</b>]]",
+      ].join("\n"),
     },
   ],
   program: {
@@ -492,6 +498,30 @@ export const full: Report = AthleteReport.parse({
   hitting: HITTING,
   method: { falseAlarm: { independent: 0.033, alike: 0.081, tests: 0.078 }, seasons: 4000 },
   suggestions: [],
+  references: [
+    {
+      ...{
+        text: "bat_speed machine: change",
+        kind: "figure",
+        words: null,
+        series: 0,
+        at: ["/series/0/change/estimate"],
+      },
+      ...{ unit: "mph", decimals: 1, signed: true },
+    },
+    {
+      ...{ text: "bat_speed machine: range", kind: "range", words: null, series: 0 },
+      ...{ at: ["/series/0/change/ci95/0", "/series/0/change/ci95/1"], unit: "mph", decimals: 1, signed: true },
+    },
+    {
+      ...{ text: "bat_speed machine: chart", kind: "chart", words: null, series: 0, at: ["/series/0"] },
+      ...{ unit: "mph", decimals: 1, signed: false },
+    },
+    {
+      ...{ text: "as written: <b>68</b>", kind: "words", words: "<b>68</b>", series: null, at: [] },
+      ...{ unit: null, decimals: 0, signed: false },
+    },
+  ],
   flags: [],
 } satisfies Record<keyof Report, unknown>);
 

@@ -1,7 +1,11 @@
 import { expect, test } from "vitest";
 import { renderMarkdown } from "../../src/site/markdown.ts";
 
-const style = { under: 2, image: (name: string) => (name === "tee one.png" ? "img-abc.png" : null) };
+const style = {
+  under: 2,
+  image: (name: string) => (name === "tee one.png" ? "img-abc.png" : null),
+  reference: (text: string) => (text === "bat_speed: start" ? "<data>61.5</data>" : null),
+};
 const html = (text: string) => renderMarkdown(text, style);
 
 test("raw HTML is shown as the characters it is made of", () => {
@@ -38,4 +42,13 @@ test("headings step down below the heading of the page, whatever level the coach
 
 test("no text makes no paragraph", () => {
   expect(html("")).toBe("");
+});
+
+test("a reference becomes what stands for it; one that leads nowhere is its words, and brackets elsewhere stay", () => {
+  expect(renderMarkdown("From [[bat_speed: start]] on", style)).toBe("<p>From <data>61.5</data> on</p>");
+  expect(renderMarkdown("[[ bat_speed: start ]]", style)).toBe("<p><data>61.5</data></p>");
+  expect(renderMarkdown("From [[<i>: no]] on", style)).toBe("<p>From &lt;i&gt;: no on</p>");
+  expect(renderMarkdown("`[[bat_speed: start]]` and [[a\nb]] and [one](https://example.org/)", style)).toContain(
+    "<code>[[bat_speed: start]]</code> and [[a\nb]] and <a",
+  );
 });
