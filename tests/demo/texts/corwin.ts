@@ -67,8 +67,8 @@ Corwin,
 
 in October your hands ran away from your legs. You heard it once, went home and stood in front of a mirror, and you kept
 standing there when it was dark and cold and nobody was counting. Since then the bat has become quicker in every drill we
-measure, and the part I like best is that it is quicker against the machine too: [[bat_speed machine: change]] there, from
-[[bat_speed machine: start]] to [[bat_speed machine: end]]. Plenty of hitters get faster at a ball that sits still.
+measure, and the part I like best is that it is quicker against the machine too: [[bat_speed machine: change]] there.
+Plenty of hitters get faster at a ball that sits still.
 
 What has not changed is that you still chase the high pitch when you are behind. That is a decision, not a swing, and
 only games will teach it. Be patient with yourself in March; a first bad week says nothing about the winter.
