@@ -15,6 +15,7 @@ import { MEASURED_RATES } from "./measured-rates.ts";
 import { measuresOf } from "./measures.ts";
 import { measuringOf } from "./measuring.ts";
 import { personOf } from "./person.ts";
+import { prioritiesOf } from "./priorities.ts";
 import { publicationFor } from "./publication.ts";
 import { referencesOf } from "./references.ts";
 import type { AthleteReport } from "./schema.ts";
@@ -123,7 +124,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     hitting: hittingReport({ season, athlete, conditions, judged }, series, person, asOf),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
-    assessment: assessmentOf(athlete, facility),
+    assessment: assessmentOf(athlete, facility, prioritiesOf(athlete, drills, facility.season, series)),
     notes: notesOf(athlete, facility, person.displayName),
     closings: closingsOf(athlete, facility),
     program: programOf(athlete, facility, drills),

@@ -265,7 +265,18 @@ export const AthleteReport = z.strictObject({
       date: Day,
       by: TextOrNull,
       body: Text,
-      priorities: z.array(z.strictObject({ id: Text, text: Text })),
+      priorities: z.array(
+        z.strictObject({
+          id: Text,
+          text: Text,
+          /** Its drills: swings measured, swings only logged, days of either. */
+          did: z.array(z.strictObject({ drill: Text, label: LocalText, swings: Count, logged: Count, days: Count })),
+          /** Places in `series`: the season's measures of its metrics. */
+          moved: z.array(Count),
+          /** Places in `program.items`. */
+          next: z.array(Count),
+        }),
+      ),
     })
     .nullable(),
   notes: z.array(NoteReport),

@@ -39,11 +39,14 @@ export function closingsOf(athlete: AthleteSeason, facility: Facility): AthleteR
     });
 }
 
-/** What was seen at the start. */
-export function assessmentOf(athlete: AthleteSeason, facility: Facility): AthleteReport["assessment"] {
+/** What was seen at the start, and what became of it. */
+export function assessmentOf(
+  athlete: AthleteSeason,
+  facility: Facility,
+  priorities: NonNullable<AthleteReport["assessment"]>["priorities"],
+): AthleteReport["assessment"] {
   if (!athlete.assessment) return null;
   const { front, body } = athlete.assessment;
-  const priorities = (front.priorities ?? []).map(({ id, text }) => ({ id, text }));
   return { date: front.date, by: staff(facility, front.by).name, body, priorities };
 }
 

@@ -111,5 +111,17 @@ export function formatDay(isoDay: string, style: DayStyle, language: string): st
   if (!/^\d{4}-\d{2}-\d{2}$/.test(isoDay) || Number.isNaN(day.getTime())) {
     throw new RangeError(`"${isoDay}" is not a day written yyyy-mm-dd`);
   }
-  return new Intl.DateTimeFormat(localeOf(language), { ...DAY_OPTIONS[style], timeZone: "UTC" }).format(day);
+  return dayFormatter(style, language).format(day);
+}
+
+const dayFormatters = new Map<string, Intl.DateTimeFormat>();
+
+/** Made once: making one takes longer than a thousand days to write. */
+function dayFormatter(style: DayStyle, language: string): Intl.DateTimeFormat {
+  const key = `${language}/${style}`;
+  const known = dayFormatters.get(key);
+  if (known) return known;
+  const made = new Intl.DateTimeFormat(localeOf(language), { ...DAY_OPTIONS[style], timeZone: "UTC" });
+  dayFormatters.set(key, made);
+  return made;
 }

@@ -35,6 +35,20 @@ export async function drawCharts(
   reading: Reading,
   part: PagePart,
 ): Promise<ReadonlyMap<string, string>> {
+  const charts = await drawAll(report, reader, reading, part);
+  return new Map([...charts].map(([id, svg]) => [id, inPage(svg)]));
+}
+
+/** What a picture inside a page has from the page: its name space, its typeface and how letters are drawn. */
+const FROM_PAGE = / (?:xmlns="http:\/\/www\.w3\.org\/2000\/svg"|text-rendering="[^"]*"|font-family="[^"]*")/g;
+const inPage = (svg: string): string => svg.replace(/^<svg[^>]*>/, (tag) => tag.replace(FROM_PAGE, ""));
+
+async function drawAll(
+  report: AthleteReport,
+  reader: Reader,
+  reading: Reading,
+  part: PagePart,
+): Promise<ReadonlyMap<string, string>> {
   const charts = new Map<string, string>();
   const lines = reader === "club" ? clubCharts(report) : measuresOf(report);
   if (part === "numbers") {

@@ -410,8 +410,15 @@ export const full: Report = AthleteReport.parse({
     by: "Bram Ackerley",
     body: "Strong from the ground up; the barrel came in *flat*.",
     priorities: [
-      { id: "plane", text: "Meet the pitch on its plane" },
-      { id: "tempo", text: "Start a little sooner" },
+      {
+        ...{ id: "plane", text: "Meet the pitch on its plane", moved: [0], next: [0] },
+        did: [
+          { drill: "low-tee", label: { en: "Low tee", es: "Tee bajo" }, swings: 412, logged: 0, days: 21 },
+          { drill: "mirror", label: "Mirror turns", swings: 0, logged: 60, days: 5 },
+          { drill: "never", label: "Never done", swings: 0, logged: 0, days: 0 },
+        ],
+      },
+      { id: "tempo", text: "Start a little sooner", did: [], moved: [], next: [] },
     ],
   },
   notes: [

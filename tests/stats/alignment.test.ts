@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { align } from "../../src/stats/alignment.ts";
-import { offsetCandidates } from "../../src/stats/clock-offsets.ts";
 import { type Band, pairChain } from "../../src/stats/pair-chain.ts";
 import { expectNear } from "./samples.ts";
 
@@ -74,21 +73,6 @@ describe("the sum over all ways to pair", () => {
     expectNear(chain.logTotal / n, Math.log(1 + Math.exp(8)), 1e-9);
     expect(chain.chance[0]).toBeGreaterThan(0.999);
     expect(chain.chance[1]).toBe(0);
-  });
-});
-
-describe("offsets that come into question", () => {
-  test("the strongest is where all rows meet", () => {
-    const a = [0, 7, 20, 31, 55, 60, 83, 99];
-    const [best] = offsetCandidates(
-      a,
-      a.map((time) => time + 123),
-      900,
-      1,
-      5,
-    );
-    expect(Math.abs(best!.offset - 123)).toBeLessThan(1);
-    expect(offsetCandidates([], [1], 900, 1, 5)).toEqual([]);
   });
 });
 

@@ -367,6 +367,12 @@ export const en = {
   // Notes
   "start.head": "Where we began",
   "start.priorities": "What we set out to work on",
+  "strand.did": "What we did:",
+  "strand.swings": "{swings} on {days}",
+  "strand.swingsLogged": "{swings} measured and {logged} logged, on {days}",
+  "strand.notDone": "not done this season",
+  "strand.moved": "What moved since:",
+  "strand.next": "What is next:",
   "notes.head": "Notes through the winter",
   "notes.kind.observation": "Observation",
   "notes.kind.plan-change": "Change of plan",

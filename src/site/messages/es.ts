@@ -360,6 +360,12 @@ export const es: Readonly<Record<keyof Pages, string>> = {
   // Notas
   "start.head": "Dónde empezamos",
   "start.priorities": "En qué quisimos trabajar",
+  "strand.did": "Qué hicimos:",
+  "strand.swings": "{swings} en {days}",
+  "strand.swingsLogged": "{swings} medidos y {logged} anotados, en {days}",
+  "strand.notDone": "no se hizo esta temporada",
+  "strand.moved": "Qué cambió desde entonces:",
+  "strand.next": "Qué sigue:",
   "notes.head": "Notas del invierno",
   "notes.kind.observation": "Observación",
   "notes.kind.plan-change": "Cambio de plan",
