@@ -10,6 +10,7 @@ import { alonePairings } from "./alone.ts";
 import { type DayRows, dayRows, type SensorRows } from "./day-rows.ts";
 import { deviceSide } from "./device-side.ts";
 import { fillBetween, joinRows, markRow } from "./join.ts";
+import { onlyTheirBalls } from "./own-balls.ts";
 import { type ReadingSetup, RowReadings } from "./row-reading.ts";
 import { pairKey, rowKeyOf, type ToldPairs, toldPairs } from "./told-pairs.ts";
 
@@ -170,7 +171,7 @@ class Pairer {
       if (pairing === "bat-not-recorded") markRow(this.#fates, balls[j]!, pairing);
     });
     const { offset, drift, noise } = "kind" in found ? { offset: 0, drift: 0, noise: 0 } : found;
-    return {
+    return this.#theirs(bout, balls, {
       ...this.#known(day, bout, balls),
       outcome: "paired",
       clocks: "kind" in found ? null : { offset, drift, noise },
@@ -178,7 +179,11 @@ class Pairer {
       doubtful: "kind" in found ? [] : found.doubtful,
       batPairing,
       ballPairing,
-    };
+    });
+  }
+
+  #theirs({ sensor }: Bout, balls: readonly RowAt[], session: PairedSession): PairedSession {
+    return onlyTheirBalls(session, (ball) => [-1, sensor.athlete].includes(this.#athlete(balls[ball]!)));
   }
 
   /** Sensor rows between two pairs take over what both were swung in. */
@@ -201,7 +206,7 @@ class Pairer {
 
   #untold(day: number, bout: Bout, balls: readonly RowAt[], outcome: "cannot-tell" | "no-seconds"): PairedSession {
     const own = this.#known(day, bout, balls);
-    return {
+    return this.#theirs(bout, balls, {
       ...own,
       outcome,
       clocks: null,
@@ -209,7 +214,7 @@ class Pairer {
       doubtful: [],
       batPairing: own.bats.map(() => null),
       ballPairing: own.balls.map(() => null),
-    };
+    });
   }
 
   #known(day: number, { sensor, bats }: Bout, balls: readonly RowAt[]) {

@@ -161,6 +161,39 @@ describe("hitters in turn before one screen that knows no names", () => {
   });
 });
 
+describe("two hitters with names on both devices, in two lanes at once", () => {
+  const [ana, bea] = [madeSwings(50, "lane a"), madeSwings(50, "lane b")];
+  const lines = (text: string) => text.trimEnd().split("\n").slice(1);
+  const time = (line: string) => line.split(",")[2]!;
+  const screen = [...lines(ballCsv(ana, "ana-l", 20)), ...lines(ballCsv(bea, "bea-m", 20))].sort((a, b) =>
+    time(a) < time(b) ? -1 : 1,
+  );
+
+  test("each sensor meets its own hitter's balls, and each session shows no other's", async () => {
+    const season = await seasonOf({
+      "content/athletes/bea-m/profile.md": "---\nname: Bea Morrow\n---\n",
+      "data/swings/sensor-a/day.csv": batCsv(ana, "ana-l"),
+      "data/swings/sensor-b/day.csv": batCsv(bea, "bea-m"),
+      [BALL]: ["athlete_id,date,time,exit_velocity_mph,launch_angle_deg", ...screen, ""].join("\n"),
+    });
+    for (const [id, swings] of [
+      ["ana-l", ana],
+      ["bea-m", bea],
+    ] as const) {
+      const both = swings.filter(({ bat, exit }) => bat !== null && exit !== null).length;
+      const session = season.pairings.find(({ athlete }) => athlete === id)!;
+      expect(session.balls).toHaveLength(swings.filter(({ exit }) => exit !== null).length);
+      expect(session.pairs).toHaveLength(both);
+      expect(repsOf(season, id).partner.filter((one) => one !== null)).toHaveLength(both);
+      for (const { a, b } of session.pairs) {
+        const made = swings.find(({ at }) => Math.abs(at - session.bats[a]!.time) < 0.01)!;
+        expect(Number(made.exit!.toFixed(1))).toBe(session.balls[b]!.mph);
+      }
+    }
+    expect(rowsRead(season)).toBe(balance(season).read);
+  });
+});
+
 describe("corrections", () => {
   const HEAD = "by,on,reason,file,line,action,field,from,to\n";
   const corrected = (row: string) =>

@@ -7,9 +7,11 @@ import { Part, Range } from "./parts.tsx";
 const SPEED = { unit: "mph", decimals: 1, signed: true } as const;
 const FEET = { unit: "ft", decimals: 0, signed: true } as const;
 
-/** What the change of bat speed is worth, by models: never measured, and said so. */
+/** What the change of bat speed is worth, by models: never measured, and said so. Carry and the model itself stand among all the numbers. */
 export function Worth() {
-  const { worth } = useAthlete().report.hitting;
+  const { report, variant } = useAthlete();
+  const { worth } = report.hitting;
+  const deep = variant.part === "numbers";
   if (worth === null) return null;
   const at = "/hitting/worth";
   return (
@@ -25,7 +27,7 @@ export function Worth() {
           }}
         />
       </p>
-      {worth.carry === null ? null : (
+      {worth.carry === null || !deep ? null : (
         <p>
           <Say
             k="worthOf.carry"
@@ -39,9 +41,11 @@ export function Worth() {
           {worth.carry.extrapolated ? <Say k="worthOf.extrapolated" /> : null}
         </p>
       )}
-      <p class="aside">
-        <Say k="worthOf.model" with={{ q: <Figure at={`${at}/q`} decimals={2} /> }} />
-      </p>
+      {deep ? (
+        <p class="aside">
+          <Say k="worthOf.model" with={{ q: <Figure at={`${at}/q`} decimals={2} /> }} />
+        </p>
+      ) : null}
     </Part>
   );
 }
