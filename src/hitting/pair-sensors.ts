@@ -1,4 +1,4 @@
-import type { AlignedPair, Alignment, NoAlignment } from "../stats/alignment.ts";
+import { type AlignedPair, type Alignment, DOUBTFUL, MADE, type NoAlignment } from "../stats/alignment.ts";
 import { type BallStamp, type BatStamp, pairSwings } from "./pair-swings.ts";
 
 /** One bat sensor, with a clock of its own. */
@@ -9,9 +9,6 @@ export interface Sensor {
   apart(bat: number, ball: number): boolean;
 }
 
-/** Confidence from which a pair is made, and from which it is told as doubtful. */
-const MADE = 0.9;
-const DOUBTFUL = 0.5;
 /** A chance that is not quite sure, so that two sensors that are sure of one ball can be weighed. */
 const NEARLY = 1 - 1e-9;
 

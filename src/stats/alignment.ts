@@ -40,8 +40,8 @@ export interface Alignment {
 export type NoAlignment = { readonly kind: "none"; readonly reason: "empty" | "cannot-tell" };
 
 /** Confidence from which a pair is made, and from which it is told as doubtful. */
-const MADE = 0.9;
-const DOUBTFUL = 0.5;
+export const MADE = 0.9;
+export const DOUBTFUL = 0.5;
 /** Chance of the best offset below which nothing is made. */
 const OFFSET_SURE = 0.95;
 /** Share of the shorter sequence for which partners must be expected, and which must be made: with hopeless clocks something always meets. */

@@ -20,6 +20,20 @@ const SLOW = 0.6;
 /** Seconds before the first and after the last pair that still belong to the work with balls. */
 const AROUND = 120;
 
+/** Where clocks tell nothing and corrections alone made pairs: of a row without one nothing is said. */
+export function onlyPaired(
+  bats: number,
+  balls: number,
+  pairs: readonly Pair[],
+): { batPairing: (Pairing | null)[]; ballPairing: (Pairing | null)[] } {
+  const among = (count: number, places: ReadonlySet<number>) =>
+    Array.from({ length: count }, (_, i): Pairing | null => (places.has(i) ? "paired" : null));
+  return {
+    batPairing: among(bats, new Set(pairs.map(({ a }) => a))),
+    ballPairing: among(balls, new Set(pairs.map(({ b }) => b))),
+  };
+}
+
 /** How every row of a paired day stands. */
 export function alonePairings({
   bats,

@@ -6,7 +6,7 @@ import type { Sides } from "../log/streams.ts";
 import { remark, wholeFile } from "../problem.ts";
 import type { RowAt, RowFates } from "../row-fates.ts";
 import type { SwingFields } from "../swing-fields.ts";
-import { alonePairings } from "./alone.ts";
+import { alonePairings, onlyPaired } from "./alone.ts";
 import { type DayRows, dayRows, type SensorRows } from "./day-rows.ts";
 import { deviceSide } from "./device-side.ts";
 import { fillBetween, joinRows, markRow } from "./join.ts";
@@ -154,27 +154,30 @@ class Pairer {
     }
     const pairs = placed.sort((one, other) => one.a - other.a);
     this.#fillSingles(bats, pairs);
-    const { batPairing, ballPairing } = alonePairings({
-      bats: bats.map((at) => ({
-        ...this.#readings.bat(at, false),
-        unit: this.#word(at, "block") ?? this.#word(at, "environment"),
-        standing: this.#stands(at),
-        hasResult: this.#word(at, "result") !== null,
-      })),
-      balls: balls.map((at) => ({ own: this.#athlete(at) === bout.sensor.athlete, standing: this.#stands(at) })),
-      pairs,
-    });
+    const { batPairing, ballPairing } =
+      "kind" in found
+        ? onlyPaired(bats.length, balls.length, pairs)
+        : alonePairings({
+            bats: bats.map((at) => ({
+              ...this.#readings.bat(at, false),
+              unit: this.#word(at, "block") ?? this.#word(at, "environment"),
+              standing: this.#stands(at),
+              hasResult: this.#word(at, "result") !== null,
+            })),
+            balls: balls.map((at) => ({ own: this.#athlete(at) === bout.sensor.athlete, standing: this.#stands(at) })),
+            pairs,
+          });
     batPairing.forEach((pairing, i) => {
       if (pairing !== null) markRow(this.#fates, bats[i]!, pairing);
     });
     ballPairing.forEach((pairing, j) => {
       if (pairing === "bat-not-recorded") markRow(this.#fates, balls[j]!, pairing);
     });
-    const { offset, drift, noise } = "kind" in found ? { offset: 0, drift: 0, noise: 0 } : found;
+    const clocks = "kind" in found ? null : { offset: found.offset, drift: found.drift, noise: found.noise };
     return this.#theirs(bout, balls, {
       ...this.#known(day, bout, balls),
       outcome: "paired",
-      clocks: "kind" in found ? null : { offset, drift, noise },
+      clocks,
       pairs,
       doubtful: "kind" in found ? [] : found.doubtful,
       batPairing,

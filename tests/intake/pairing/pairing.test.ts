@@ -220,6 +220,19 @@ describe("corrections", () => {
     expect(rowsRead(season)).toBe(balance(season).read);
   });
 
+  test("make a pair on a day whose clocks tell nothing, and say nothing of its other rows", async () => {
+    const season = await seasonOf(
+      files({
+        [BALL]: ballCsv(madeSwings(60, "another day"), "ana-l", 95.2),
+        "data/corrections.csv": `${HEAD}Kay,2025-11-05,on film,sensor/day.csv,12,set,pair,,screen/day.csv:30\n`,
+      }),
+    );
+    const { words, partner } = repsOf(season);
+    expect(partner.filter((one) => one !== null)).toHaveLength(1);
+    expect(words.pairing!.filter((one) => one !== null)).toEqual(["paired"]);
+    expect(season.pairings[0]).toMatchObject({ outcome: "paired", clocks: null, doubtful: [] });
+  });
+
   test.each([
     ["a row that is not there", "sensor/day.csv,999,set,pair,,screen/day.csv:30", "correction-without-rows"],
     ["no row at all", ",,set,pair,,screen/day.csv:30", "correction-incomplete"],
