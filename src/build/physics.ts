@@ -1,9 +1,8 @@
-import { BASEBALL, ballOf, dragPerMetre, SOFTBALL } from "../hitting/ball.ts";
 import { pairSensors } from "../hitting/pair-sensors.ts";
-import { PITCH_DRAG, ROOM_DENSITY, speedAfter } from "../hitting/pitch.ts";
+import { PITCH_DRAG } from "../hitting/pitch.ts";
+import { ballOfKind, plateSpeedAfter } from "../hitting/plate-speed.ts";
 import { PITCHED_ENVIRONMENTS } from "../schema/columns.ts";
 import type { BallReading, PairSensors } from "../schema/pairing.ts";
-import { METRES_PER_FOOT } from "../schema/units.ts";
 
 /** Collision efficiency of a ball for which balls.csv states none: domain figures for game bats and leather balls lie about it. */
 const USUAL_Q = 0.23;
@@ -15,9 +14,8 @@ function plateSpeed({ environment, pitch, ball }: BallReading): number | null {
   if (pitch.at === "plate" || !PITCHED_ENVIRONMENTS.includes(environment ?? "")) return pitch.mph;
   if (pitch.distanceFt === null || pitch.distanceFt <= 0) return pitch.mph;
   const kind = ball?.kind === "softball" ? "softball" : "baseball";
-  const { mass_oz: mass, circumference_in: around } = ball ?? {};
-  const known = mass && around ? ballOf(mass, around) : kind === "softball" ? SOFTBALL : BASEBALL;
-  return speedAfter(pitch.mph, pitch.distanceFt * METRES_PER_FOOT, dragPerMetre(known, PITCH_DRAG[kind], ROOM_DENSITY));
+  const known = ballOfKind(kind, ball?.mass_oz, ball?.circumference_in);
+  return plateSpeedAfter(pitch.mph, pitch.distanceFt, known, PITCH_DRAG[kind]);
 }
 
 /** What physics says of rows that intake hands over to be paired. */

@@ -243,9 +243,7 @@ export class Applying {
 
   /** No longer void: read, unless a cell that kept it out is still as it was. */
   #unvoid(at: RowAt): void {
-    const mended = this.#mended.get(key(at));
-    const cells = this.#fates.files[at.table]?.failed.find(({ row }) => row === at.row)?.cells ?? [];
-    if (cells.every((cell) => mended?.has(cell.field))) this.#fates.takeBack(at);
+    if (this.#readable(at)) this.#fates.takeBack(at);
     else this.#fates.asRead(at);
   }
 
@@ -261,8 +259,14 @@ export class Applying {
   #mend(at: RowAt, field: string): void {
     const mended = this.#mended.get(key(at)) ?? new Set<string>();
     this.#mended.set(key(at), mended.add(field));
+    if (this.#readable(at)) this.#fates.takeBack(at);
+  }
+
+  /** Every cell that kept the row out was put right, or none did. */
+  #readable(at: RowAt): boolean {
+    const mended = this.#mended.get(key(at));
     const cells = this.#fates.files[at.table]?.failed.find(({ row }) => row === at.row)?.cells ?? [];
-    if (cells.every((cell) => mended.has(cell.field))) this.#fates.takeBack(at);
+    return cells.every((cell) => mended?.has(cell.field));
   }
 
   #record(

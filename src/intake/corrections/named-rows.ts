@@ -44,13 +44,18 @@ export function namedRows(
 
 const none: Unnamed = { why: "no-rows" };
 
-/** `data/` and `data/swings/` in front of a file may be left out. */
-function byLine(file: string, line: number, fates: RowFates): { readonly rows: readonly RowAt[] } | Unnamed {
+/** The row that stands for the swing at a place; null where there is none. `data/` and `data/swings/` in front of a file may be left out. */
+export function rowAtPlace(file: string, line: number, fates: RowFates): RowAt | null {
   const names = [file, `data/${file}`, `data/swings/${file}`];
   const table = fates.files.findIndex((one) => names.includes(one.file));
   const found = fates.files[table];
   const row = found ? rowOfLine(found.table.lines, line) : -1;
-  return row === -1 ? none : { rows: [fates.standing({ table, row })] };
+  return row === -1 ? null : fates.standing({ table, row });
+}
+
+function byLine(file: string, line: number, fates: RowFates): { readonly rows: readonly RowAt[] } | Unnamed {
+  const row = rowAtPlace(file, line, fates);
+  return row === null ? none : { rows: [row] };
 }
 
 const word = (table: SwingTable, field: string, row: number): string | null => table.words.get(field)?.[row] ?? null;

@@ -1,7 +1,8 @@
-import type { AppliedCorrection, LineOf, Problem } from "../../schema/season.ts";
+import type { AppliedCorrection, Problem } from "../../schema/season.ts";
 import type { Correction } from "../corrections/correction.ts";
+import { rowAtPlace } from "../corrections/named-rows.ts";
 import { fault } from "../problem.ts";
-import { type RowAt, type RowFates, rowOfLine } from "../row-fates.ts";
+import type { RowAt, RowFates } from "../row-fates.ts";
 
 /** The field by which corrections speak of pairs: `from` is the partner that is wrong, `to` the one that is right. */
 export const PAIR_FIELD = "pair";
@@ -45,7 +46,7 @@ export function toldPairs(
       refuse(correction, "correction-incomplete", { detail: "a pair is named by file and line of one of its rows" });
       continue;
     }
-    const own = rowAt(fates, { file, line });
+    const own = rowAtPlace(file, line, fates);
     if (own === null) {
       refuse(correction, "correction-without-rows");
       continue;
@@ -53,7 +54,7 @@ export function toldPairs(
     const other = (text: string | undefined): RowAt | null | undefined => {
       if (text === undefined) return undefined;
       const [, name = "", number = ""] = /^(.*):(\d+)$/.exec(text.trim()) ?? [];
-      const found = rowAt(fates, { file: name, line: Number(number) });
+      const found = rowAtPlace(name, Number(number), fates);
       return found !== null && partners(fates, own, found, side) ? found : null;
     };
     const [was, is] = [other(from), other(to)];
@@ -94,11 +95,4 @@ function partners(fates: RowFates, one: RowAt, other: RowAt, side: (at: RowAt) =
   const [sides, days] = [[side(one), side(other)], [one, other].map((at) => fates.files[at.table]?.table.day[at.row])];
   const whose = [fates.athleteOf(one), fates.athleteOf(other)].filter((id) => id !== null);
   return sides.includes("bat") && sides.includes("ball") && days[0] === days[1] && new Set(whose).size <= 1;
-}
-
-function rowAt(fates: RowFates, { file, line }: LineOf): RowAt | null {
-  const names = [file, `data/${file}`, `data/swings/${file}`];
-  const table = fates.files.findIndex((one) => names.includes(one.file));
-  const row = fates.files[table] ? rowOfLine(fates.files[table].table.lines, line) : -1;
-  return row === -1 ? null : fates.standing({ table, row });
 }

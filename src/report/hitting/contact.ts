@@ -1,8 +1,8 @@
-import { BASEBALL, type Ball, ballOf, dragPerMetre, SOFTBALL } from "../../hitting/ball.ts";
+import type { Ball } from "../../hitting/ball.ts";
 import { shareOfMost } from "../../hitting/collision.ts";
-import { PITCH_DRAG, ROOM_DENSITY, speedAfter } from "../../hitting/pitch.ts";
+import { PITCH_DRAG } from "../../hitting/pitch.ts";
+import { ballOfKind, plateSpeedAfter } from "../../hitting/plate-speed.ts";
 import { PITCHED_ENVIRONMENTS } from "../../schema/columns.ts";
-import { METRES_PER_FOOT } from "../../schema/units.ts";
 import { median } from "../../stats/median.ts";
 import { quantile } from "../../stats/quantile.ts";
 import type { HittingReport } from "../hitting-schema.ts";
@@ -19,9 +19,8 @@ export function ballFor(
   const row = season.balls.find((one) => one.id === id);
   const kind = row?.kind ?? (id === null ? athlete.profile.sport : undefined);
   if (kind !== "baseball" && kind !== "softball") return null;
-  const usual = kind === "softball" ? SOFTBALL : BASEBALL;
   const { mass_oz: mass, circumference_in: around, q } = row ?? {};
-  return { ball: mass && around ? ballOf(mass, around) : usual, drag: PITCH_DRAG[kind], q: q ?? null };
+  return { ball: ballOfKind(kind, mass, around), drag: PITCH_DRAG[kind], q: q ?? null };
 }
 
 /**
@@ -40,7 +39,7 @@ export function plateSpeed(hitting: Hitting, row: number): number | null {
   const of = ballFor(hitting, hitting.conditions[row]!.ball ?? null);
   if (distance === null || distance <= 0 || of === null || !PITCHED_ENVIRONMENTS.includes(environment ?? ""))
     return null;
-  return speedAfter(speed, distance * METRES_PER_FOOT, dragPerMetre(of.ball, of.drag, ROOM_DENSITY));
+  return plateSpeedAfter(speed, distance, of.ball, of.drag);
 }
 
 /** How much of what bat and pitch allow went into the ball, where both were read and the ball's q is stated. */

@@ -1,5 +1,5 @@
 import { useAthlete, useReading } from "../reading.ts";
-import { wayUp } from "../variants.ts";
+import { AthleteDocument } from "./athlete-document.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Choices } from "./choices.tsx";
 import { Closing } from "./closing.tsx";
@@ -10,7 +10,6 @@ import { Colophon } from "./colophon.tsx";
 import { Condition } from "./condition.tsx";
 import { LedgerLine } from "./counted.tsx";
 import { Day } from "./day.tsx";
-import { Document } from "./document.tsx";
 import { ClubHitting } from "./hitting/club-hitting.tsx";
 import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
@@ -21,21 +20,12 @@ import { clubCharts, trendId } from "./series-parts.ts";
 /** One page for a new club: who, measured how, on how much, and how sure. */
 export function ClubPage() {
   const reading = useReading();
-  const { words } = reading;
-  const { report, assets, variant } = useAthlete();
+  const { report } = useAthlete();
   const { athlete, facility } = report;
-  const title = words.text("page.club.title", { name: athlete.displayName, season: facility.season });
   const drawn = clubCharts(report);
   const speed = reading.units === "metric" ? "kmh" : "mph";
   return (
-    <Document
-      title={title}
-      words={words}
-      assets={assets}
-      root={`../../${wayUp(variant)}`}
-      kind="club"
-      notice={facility.notice}
-    >
+    <AthleteDocument title="page.club.title" kind="club">
       <header class="masthead">
         <p class="imprint">
           <span data-own>{facility.name}</span>
@@ -118,6 +108,6 @@ export function ClubPage() {
         </section>
       </main>
       <Colophon />
-    </Document>
+    </AthleteDocument>
   );
 }

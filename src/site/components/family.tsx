@@ -1,12 +1,11 @@
-import { useAthlete, useReading } from "../reading.ts";
-import { wayUp } from "../variants.ts";
+import { useAthlete } from "../reading.ts";
+import { AthleteDocument } from "./athlete-document.tsx";
 import { Beginning } from "./beginning.tsx";
 import { Cautions, Consent } from "./cautions.tsx";
 import { Choices, OtherPart } from "./choices.tsx";
 import { Closing } from "./closing.tsx";
 import { Colophon } from "./colophon.tsx";
 import { LedgerLine } from "./counted.tsx";
-import { Document } from "./document.tsx";
 import { Goals } from "./goals.tsx";
 import { Growth } from "./growth.tsx";
 import { Headline } from "./headline.tsx";
@@ -21,19 +20,9 @@ import { Work } from "./work.tsx";
 
 /** The full report for the athlete and the family. */
 export function FamilyPage() {
-  const { words } = useReading();
-  const { report, assets, variant } = useAthlete();
-  const { athlete, facility } = report;
-  const title = words.text("page.family.title", { name: athlete.displayName, season: facility.season });
+  const { report } = useAthlete();
   return (
-    <Document
-      title={title}
-      words={words}
-      assets={assets}
-      root={`../../${wayUp(variant)}`}
-      kind="family"
-      notice={facility.notice}
-    >
+    <AthleteDocument title="page.family.title" kind="family">
       <Masthead />
       <Choices />
       <main id="main">
@@ -61,6 +50,6 @@ export function FamilyPage() {
         <Consent />
       </main>
       <Colophon />
-    </Document>
+    </AthleteDocument>
   );
 }

@@ -1,9 +1,7 @@
-import { useAthlete, useReading } from "../reading.ts";
-import { wayUp } from "../variants.ts";
+import { AthleteDocument } from "./athlete-document.tsx";
 import { Choices, OtherPart } from "./choices.tsx";
 import { Colophon } from "./colophon.tsx";
 import { Counted } from "./counted.tsx";
-import { Document } from "./document.tsx";
 import { Growth } from "./growth.tsx";
 import { Hitting } from "./hitting/hitting.tsx";
 import { Masthead } from "./masthead.tsx";
@@ -16,19 +14,8 @@ import { WorkNumbers } from "./work.tsx";
 
 /** All the numbers behind a family's report: every day's values, pictures and tables of each part, and how a verdict comes about. */
 export function NumbersPage() {
-  const { words } = useReading();
-  const { report, assets, variant } = useAthlete();
-  const { athlete, facility } = report;
-  const title = words.text("numbers.title", { name: athlete.displayName, season: facility.season });
   return (
-    <Document
-      title={title}
-      words={words}
-      assets={assets}
-      root={`../../${wayUp(variant)}`}
-      kind="family"
-      notice={facility.notice}
-    >
+    <AthleteDocument title="numbers.title" kind="family">
       <Masthead />
       <Choices />
       <main id="main">
@@ -46,6 +33,6 @@ export function NumbersPage() {
         <Method />
       </main>
       <Colophon />
-    </Document>
+    </AthleteDocument>
   );
 }
