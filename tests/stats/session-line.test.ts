@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { lag1 } from "../../src/stats/lag1.ts";
 import { pairedOffset } from "../../src/stats/offset.ts";
+import { ols } from "../../src/stats/ols.ts";
 import { type SessionLine, sessionLine } from "../../src/stats/session-line.ts";
 import { randomFrom } from "../demo/random.ts";
 import { expectNear, linePoints, speed, speedsOf, WRONG_VALUES, weeksOf } from "./samples.ts";
@@ -32,6 +34,36 @@ describe("change over a season", () => {
     const half = fitted.ci95![1] - fitted.change;
     // 2.7764451 is t(0.975) with 4 degrees of freedom, from printed tables (from memory).
     expect(half / Math.sqrt(residualSquares / 4)).toBeCloseTo(2.7764451 * Math.sqrt((12 * 5) / (6 * 7)), 6);
+  });
+
+  test("the error is the plain line's, wider by the likeness of neighbours in order of time, whatever order they come in", () => {
+    const weeks = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+    // Slow waves: neighbours are alike.
+    const values = [60, 61, 63, 64, 63, 61, 60, 60, 62, 64];
+    const fitted = line(weeks, values);
+    const plain = ols(weeks, values);
+    if (plain.kind !== "line") throw new Error("no line");
+    const left = values.map((value, i) => value - plain.meanY - plain.slope * (weeks[i]! - plain.meanX));
+    expect(fitted.lag1).toBeCloseTo(lag1(left)!, 12);
+    expect(fitted.inflation).toBeGreaterThan(1.2);
+    expect(fitted.sePerWeek).toBeCloseTo(plain.seSlope! * fitted.inflation, 12);
+    const order = [7, 2, 9, 0, 5, 1, 8, 3, 6, 4];
+    const mixed = line(
+      order.map((i) => weeks[i]!),
+      order.map((i) => values[i]!),
+    );
+    expectNear(mixed.lag1, fitted.lag1);
+    expectNear(mixed.sePerWeek, fitted.sePerWeek);
+    expectNear(mixed.df, fitted.df);
+  });
+
+  test("two sessions of one day follow each other in the order given", () => {
+    const weeks = [0, 0, 1, 2, 2, 3];
+    const values = [60, 64, 61, 62, 66, 63];
+    const plain = ols(weeks, values);
+    if (plain.kind !== "line") throw new Error("no line");
+    const left = values.map((value, i) => value - plain.meanY - plain.slope * (weeks[i]! - plain.meanX));
+    expect(line(weeks, values).lag1).toBeCloseTo(lag1(left)!, 12);
   });
 
   test("no session, one session or one day give no line; two sessions a change without interval", () => {
@@ -107,6 +139,12 @@ describe("a line over two devices", () => {
       if (carried.kind !== "line") throw new Error("expected a line");
       expectNear(carried.sePerWeek, line(weeks, values).sePerWeek);
     }
+  });
+
+  test("two sessions have no error that a shift could add to, and no shift leaves the line as it is", () => {
+    const two = sessionLine([0, 4], [60, 62], [{ shares: [1, 0], se: 0.5, df: 19 }]);
+    expect(two).toEqual(line([0, 4], [60, 62]));
+    expect(sessionLine(weeks, values, [])).toEqual(line(weeks, values));
   });
 
   test("shares for another number of sessions are refused", () => {
