@@ -3,9 +3,9 @@ import type { Output } from "../publish/guard.ts";
 import { ledgerCsv } from "../publish/ledger-rows.ts";
 import { type Link, linksCsv } from "../publish/links.ts";
 import { repsCsv } from "../publish/reps-csv.ts";
+import { facilityOf } from "../report/facility-part.ts";
 import type { Place } from "../schema/season.ts";
 import { renderDesk } from "../site/desk.ts";
-import { facilityOf } from "./facility.ts";
 import type { Judgement } from "./judge.ts";
 import type { Options, Paths } from "./terms.ts";
 

@@ -1,10 +1,10 @@
 import { join } from "node:path";
 import type { Link } from "../publish/links.ts";
+import { facilityOf } from "../report/facility-part.ts";
 import { forReader } from "../report/reader.ts";
 import type { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { SiteInput } from "../site/site.ts";
-import { facilityOf } from "./facility.ts";
 import type { Judgement } from "./judge.ts";
 import type { Paths } from "./terms.ts";
 

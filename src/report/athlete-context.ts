@@ -1,5 +1,6 @@
 import type { NotCountedReason } from "../schema/reasons.ts";
 import type { Bridge } from "./bridges.ts";
+import { groupOf } from "./change/group-of.ts";
 import { windowOf } from "./change/window-of.ts";
 import { worthOf } from "./change/yardsticks.ts";
 import { deviceLines } from "./device-lines.ts";
@@ -48,11 +49,13 @@ export function contextFor(
     judging: (found) => {
       const { metric } = found.parts[0]!;
       const fact = facts.get(factKey(metric.id, found.condition));
+      const group = groupOf(fact, kind, peerSpread({ ...question(found), age }, reference));
       return {
         season: facility.season,
         lines: { setUps, bridges },
         fact,
-        worth: worthOf(metric, fact, kind, peerSpread({ ...question(found), age }, reference)),
+        group,
+        worth: worthOf(metric, group),
         window: windowOf(metric, found.condition, profile.goals ?? []),
       };
     },

@@ -32,6 +32,8 @@ export interface Spread {
   readonly level: string | null;
   /** The error of the athletes' own values removed, 0 or more. */
   readonly sd: number;
+  /** Mean of their starts. */
+  readonly middle: number;
   readonly athletes: number;
 }
 
@@ -126,7 +128,7 @@ function spreads(
     const between = starts.length < ATHLETES_FOR_A_SPREAD ? null : sd(starts);
     if (between === null) return [];
     const true2 = between ** 2 - (mean(errors) ?? 0);
-    return [{ ...kind, sd: Math.sqrt(Math.max(0, true2)), athletes: starts.length }];
+    return [{ ...kind, sd: Math.sqrt(Math.max(0, true2)), middle: mean(starts) ?? 0, athletes: starts.length }];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Reference } from "../schema/season.ts";
-import { quantileLine } from "../stats/quantile-regression.ts";
+import { mean } from "../stats/mean.ts";
+import { type QuantileLine, quantileLine } from "../stats/quantile-regression.ts";
 import { sd } from "../stats/sd.ts";
 import { hasAges, holdsAge } from "./peer-age.ts";
 import { type PeerGroup, type PeerQuestion, peerGroups } from "./peer-match.ts";
@@ -8,6 +9,8 @@ import { agedSample, valuesOf } from "./peer-sample.ts";
 /** How far athletes of one kind lie apart, in the metric's unit. */
 export interface PeerSpread {
   readonly sd: number;
+  /** Where their middle lies at the athlete's age; null where it moves with an age that is not known or not among theirs. */
+  readonly middle: number | null;
   readonly athletes: number;
 }
 
@@ -16,11 +19,11 @@ const ATHLETES = 10;
 
 const spread = (values: readonly number[]): PeerSpread | null => {
   const found = values.length < ATHLETES ? null : sd(values);
-  return found === null ? null : { sd: found, athletes: values.length };
+  return found === null ? null : { sd: found, middle: mean(values), athletes: values.length };
 };
 
 /** Median lines of groups, drawn once. */
-const ABOUT_LINE = new WeakMap<PeerGroup, PeerSpread>();
+const ABOUT_LINE = new WeakMap<PeerGroup, { readonly spread: PeerSpread; readonly line: QuantileLine }>();
 
 /** What age explains is no difference between athletes of one age: only the spread about the median line in age is. */
 function ofSample(group: PeerGroup, age: number | null): PeerSpread | null {
@@ -32,18 +35,23 @@ function ofSample(group: PeerGroup, age: number | null): PeerSpread | null {
   const within = age !== null && age >= sample.youngest && age <= sample.oldest;
   if (group.level === null && !within) return null;
   const known = ABOUT_LINE.get(group);
-  if (known) return known;
+  const atAge = ({ spread, line }: NonNullable<typeof known>): PeerSpread => ({
+    ...spread,
+    middle: within ? line.intercept + line.slope * age : null,
+  });
+  if (known) return atAge(known);
   const line = quantileLine(sample.ages, sample.values, 0.5);
   if (line.kind !== "line") return null;
   const found = spread(sample.values.map((value, i) => value - line.intercept - line.slope * sample.ages[i]!));
-  if (found !== null) ABOUT_LINE.set(group, found);
-  return found;
+  if (found === null) return null;
+  ABOUT_LINE.set(group, { spread: found, line });
+  return atAge({ spread: found, line });
 }
 
 function ofTable({ rows }: PeerGroup, age: number | null): PeerSpread | null {
   for (const row of rows) {
     if (row.kind !== "mean-sd" || row.n === null || row.n < ATHLETES) continue;
-    if (!hasAges(row) || (age !== null && holdsAge(row, age))) return { sd: row.sd, athletes: row.n };
+    if (!hasAges(row) || (age !== null && holdsAge(row, age))) return { sd: row.sd, middle: row.mean, athletes: row.n };
   }
   return null;
 }

@@ -3,6 +3,7 @@ import type { RepTable } from "../schema/season.ts";
 import { contextFor } from "./athlete-context.ts";
 import { bridgesIn } from "./bridges.ts";
 import { allMeasuresCounted } from "./change/all-measures.ts";
+import { facilityOf } from "./facility-part.ts";
 import { flagsOf } from "./flags.ts";
 import { gateReport } from "./gate-report.ts";
 import { judgeReps } from "./gated.ts";
@@ -94,14 +95,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     schema: 1,
     edition: null,
     asOf,
-    facility: {
-      name: facility.name,
-      season: facility.season.name,
-      contact: facility.contact ?? null,
-      notice: facility.notice ?? null,
-      units: facility.units ?? "imperial",
-      cautions: facility.cautions ?? [],
-    },
+    facility: facilityOf(facility),
     athlete: person,
     period: { start: facility.season.start, end: facility.season.end },
     publication,

@@ -192,6 +192,8 @@ export const AthleteReport = z.strictObject({
     notice: LocalText.nullable(),
     units: z.enum(["imperial", "metric"]),
     cautions: z.array(LocalText),
+    /** Of the season, as the facility's file names them. */
+    phases: z.array(z.strictObject({ id: Text, label: LocalText.nullable(), from: Day, to: Day })),
   }),
   athlete: z.strictObject({
     id: Text,

@@ -213,6 +213,31 @@ export const Series = z.strictObject({
   notes: z.array(z.enum(VERDICT_NOTES)),
   /** What a page says of a measure, with the numbers of the sentence. */
   says: z.strictObject({ id: z.enum(SENTENCES), args: z.record(Text, Num) }).nullable(),
+  /** What a start far from the middle of its group would come back by though nobody changed. */
+  rebound: z
+    .strictObject({
+      /** In the metric's unit, towards the middle. */
+      estimate: Num,
+      /** Share of the differences between starts that is not error, 0 to 1. */
+      icc: Num,
+      middle: Num,
+      athletes: Count,
+      source: z.enum(["season", "reference"]),
+    })
+    .nullable(),
+  /** The measure since each of the season's phases began, less before, its trend taken out. */
+  phases: z.array(
+    z.strictObject({
+      /** Place in `facility.phases`. */
+      phase: Count,
+      estimate: Num,
+      ci95: Interval,
+      df: Num,
+      /** Sessions before and since. */
+      before: Count,
+      since: Count,
+    }),
+  ),
   peers: Peers.nullable(),
   /** Published values without a spread for the same kind of athlete, measured the same way. */
   peerLines: z.array(PeerLine),

@@ -5,11 +5,13 @@ import { block, blockIndices, earlyLateOf } from "./blocks.ts";
 import { DAY_MS, dayOf } from "./calendar.ts";
 import type { Judging } from "./change/judging.ts";
 import { progressOf } from "./change/progress.ts";
+import { reboundOf } from "./change/rebound.ts";
 import { conditionKey } from "./condition.ts";
 import type { ConditionOutcomes, Strand } from "./group.ts";
 import { type LineContext, lineOf } from "./line.ts";
 import { type Match, match, outcomesIn } from "./match.ts";
 import type { MeasureOf } from "./measures.ts";
+import { phasesOf } from "./phases.ts";
 import type { Series } from "./schema.ts";
 
 /** What every series of one athlete needs besides its reps. */
@@ -72,6 +74,8 @@ export function seriesFrom(found: Match, measure: number | null, context: Series
     window: judging?.window ? [...judging.window] : null,
     ...progress,
     notes: gap ? [...progress.notes, "absence-inside"] : progress.notes,
+    rebound: judging && !broken ? reboundOf(first, progress.noise, judging.group) : null,
+    phases: judging && !broken ? phasesOf(sessions, context.season) : [],
     ...(measure === null ? NO_STANDING : context.standing(found, { first, last })),
   };
 }

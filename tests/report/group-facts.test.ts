@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest";
+import { groupOf } from "../../src/report/change/group-of.ts";
+import { reboundOf } from "../../src/report/change/rebound.ts";
 import { noiseOf, testScatter, worthOf } from "../../src/report/change/yardsticks.ts";
 import { factKey, type GroupFact, groupFacts } from "../../src/report/group-facts.ts";
 import { reportFor } from "../../src/report/report.ts";
 import type { Facility } from "../../src/schema/facility.ts";
 import { BUILT_IN_METRICS } from "../../src/schema/metric.ts";
 import type { AthleteSeason } from "../../src/schema/season.ts";
+import { randomFrom } from "../demo/random.ts";
 import { input, type Rep, table, weekLater } from "./season.ts";
 
 const { season } = input([]);
@@ -130,12 +133,12 @@ describe("the spread between athletes", () => {
     expect(fact.between).toHaveLength(1);
     expect(fact.between[0]).toMatchObject({ ...kind, athletes: 10 });
     expect(fact.between[0]!.sd).toBeCloseTo(Math.sqrt(82.5 / 9 - error), 12);
-    expect(worthOf(batSpeed, fact, kind, null)).toEqual({
+    expect(worthOf(batSpeed, groupOf(fact, kind, null))).toEqual({
       value: 0.2 * fact.between[0]!.sd,
       source: "season",
       athletes: 10,
     });
-    expect(worthOf(batSpeed, fact, { ...kind, level: "college" }, null)).toBeNull();
+    expect(worthOf(batSpeed, groupOf(fact, { ...kind, level: "college" }, null))).toBeNull();
   });
 
   test("is not told from nine, nor from ten of two kinds", () => {
@@ -146,13 +149,13 @@ describe("the spread between athletes", () => {
   });
 
   test("comes from the reference sample where the season has too few, and from the trainer before both", () => {
-    const reference = { sd: 6, athletes: 40 };
-    expect(worthOf(batSpeed, undefined, kind, reference)).toEqual({
+    const reference = { sd: 6, middle: 70, athletes: 40 };
+    expect(worthOf(batSpeed, groupOf(undefined, kind, reference))).toEqual({
       value: 0.2 * 6,
       source: "reference",
       athletes: 40,
     });
-    expect(worthOf({ ...batSpeed, smallestWorthwhile: 2 }, undefined, kind, reference)).toEqual({
+    expect(worthOf({ ...batSpeed, smallestWorthwhile: 2 }, groupOf(undefined, kind, reference))).toEqual({
       value: 2,
       source: "configured",
       athletes: null,
@@ -160,6 +163,49 @@ describe("the spread between athletes", () => {
   });
 
   test("is not asked where better is a window: a trainer has to say what matters there", () => {
-    expect(worthOf({ ...batSpeed, better: "window" }, undefined, kind, { sd: 6, athletes: 40 })).toBeNull();
+    expect(
+      worthOf({ ...batSpeed, better: "window" }, groupOf(undefined, kind, { sd: 6, middle: 70, athletes: 40 })),
+    ).toBeNull();
+  });
+});
+
+describe("a start that comes back by itself", () => {
+  const first = { from: "2025-11-03", to: "2025-11-17", sessions: 4, n: 40, mean: 60 };
+  const noise = { typicalError: 2, ci95: null, df: null, athletes: null, mdc95: 5.5, source: "configured" } as const;
+  const group = { sd: 3, middle: 66, athletes: 40, source: "reference" } as const;
+
+  test("worked by hand: (1 - ICC) of the distance from the middle; the error of four days is half that of one", () => {
+    const icc = 9 / (9 + 4 / 4);
+    expect(reboundOf(first, noise, group)).toEqual({
+      estimate: (1 - icc) * 6,
+      icc,
+      middle: 66,
+      athletes: 40,
+      source: "reference",
+    });
+    expect(reboundOf({ ...first, mean: 70 }, noise, group)!.estimate).toBeCloseTo(-0.4, 12);
+  });
+
+  test("athletes picked for a bad start come back by so much, simulated without any change", () => {
+    const random = randomFrom("picked for a bad start");
+    const picked = Array.from({ length: 4000 }, () => random.normal(66, 3)).flatMap((level) => {
+      const day = () => random.normal(level, 2);
+      const mean = () => (day() + day() + day() + day()) / 4;
+      const [start, end] = [mean(), mean()];
+      return start < 62 ? [{ start, gained: end - start }] : [];
+    });
+    const mean = (of: readonly number[]) => of.reduce((sum, one) => sum + one, 0) / of.length;
+    const expected = mean(picked.map(({ start }) => reboundOf({ ...first, mean: start }, noise, group)!.estimate));
+    // Four standard errors: sd of a gain about sqrt(2), over the number picked.
+    expect(Math.abs(mean(picked.map(({ gained }) => gained)) - expected)).toBeLessThan(
+      (4 * 1.5) / Math.sqrt(picked.length),
+    );
+  });
+
+  test("nothing is said without a start, a scatter, a group or its middle", () => {
+    expect(reboundOf(null, noise, group)).toBeNull();
+    expect(reboundOf(first, null, group)).toBeNull();
+    expect(reboundOf(first, noise, null)).toBeNull();
+    expect(reboundOf(first, noise, { ...group, middle: null })).toBeNull();
   });
 });

@@ -44,7 +44,7 @@ describe("the spread between athletes", () => {
   const ten = [50, 51, 53, 58, 60, 61, 61, 66, 70, 71];
 
   test("is the standard deviation of ten athletes' values or more", () => {
-    expect(of(valueRows(ten))).toEqual({ sd: sd(ten), athletes: 10 });
+    expect(of(valueRows(ten))).toEqual({ sd: sd(ten), middle: 60.1, athletes: 10 });
     expect(of(valueRows(ten.slice(1)))).toBeNull();
     expect(of([])).toBeNull();
   });
@@ -60,28 +60,29 @@ describe("the spread between athletes", () => {
     );
     expect(found?.athletes).toBe(40);
     expect(found?.sd).toBeLessThan(1.1);
-    expect(of(aged(ages, ages), 20)).toEqual({ sd: 0, athletes: 40 });
+    expect(Math.abs(found!.middle! - (100 + 3 * 16))).toBeLessThanOrEqual(1);
+    expect(of(aged(ages, ages), 20)).toEqual({ sd: 0, middle: null, athletes: 40 });
     expect(sd(ages.map((age, i) => 3 * age + off[i]!))).toBeGreaterThan(4);
   });
 
   test("without a level is that of the athlete's age", () => {
     const anyone = { level: null, ages: [14, 15] as const };
-    expect(of(valueRows(ten, anyone), 15.5)).toEqual({ sd: sd(ten), athletes: 10 });
+    expect(of(valueRows(ten, anyone), 15.5)).toEqual({ sd: sd(ten), middle: 60.1, athletes: 10 });
     expect(of(valueRows(ten, anyone), 16)).toBeNull();
     expect(of(valueRows(ten, anyone), null)).toBeNull();
     const ages = Array.from({ length: 40 }, (_, i) => 14 + (i % 5));
     const along = aged(ages, ages, { level: null });
     expect(of(along, 13)).toBeNull();
-    expect(of(along, 14)).toEqual({ sd: 0, athletes: 40 });
+    expect(of(along, 14)).toEqual({ sd: 0, middle: 14, athletes: 40 });
   });
 
   test("is a published one of ten athletes or more where there are no values", () => {
-    expect(of([meanSdRow(60, 4, { n: 12 })])).toEqual({ sd: 4, athletes: 12 });
+    expect(of([meanSdRow(60, 4, { n: 12 })])).toEqual({ sd: 4, middle: 60, athletes: 12 });
     expect(of([meanSdRow(60, 4, { n: 9 })])).toBeNull();
     expect(of([meanSdRow(60, 4)])).toBeNull();
     expect(of([meanSdRow(60, 4, { n: 12, ages: [10, 12] })])).toBeNull();
     expect(of([lmsRow(1, 60, 0.1, { n: 90 })])).toBeNull();
-    expect(of([...valueRows(ten), meanSdRow(60, 4, { n: 300 })])).toEqual({ sd: sd(ten), athletes: 10 });
+    expect(of([...valueRows(ten), meanSdRow(60, 4, { n: 300 })])).toEqual({ sd: sd(ten), middle: 60.1, athletes: 10 });
   });
 });
 

@@ -88,6 +88,7 @@ export function verdicts(cell: Cell, seasons: number, seed: string): Map<string,
       season: SEASON,
       lines: LINES,
       fact: undefined,
+      group: null,
       worth: { value: WORTH, source: "configured" as const, athletes: null },
       window: null,
     };

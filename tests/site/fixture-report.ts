@@ -143,6 +143,8 @@ export function series(course: Course): Series {
         : enough
           ? { id: "improvement", args: { least: 0.4, most: 3.1, worth: 0.75, sessions: course.days, needed: 41 } }
           : { id: (course.breaks ?? []).length > 0 ? "broken" : "too-few", args: { sessions: course.days } },
+    rebound: enough ? { estimate: 0.4, icc: 0.88, middle: course.from + 3.4, athletes: 64, source: "reference" } : null,
+    phases: enough ? [{ phase: 1, estimate: 0.9, ci95: [-0.6, 2.4], df: 7.2, before: 4, since: 6 }] : [],
     peers:
       enough && course.metric === "bat_speed"
         ? {
@@ -188,6 +190,10 @@ export const full: Report = AthleteReport.parse({
     notice: "Everything here is invented: people, places and numbers.",
     units: "imperial",
     cautions: ["Ice on the steps: use the rail."],
+    phases: [
+      { id: "look", label: { en: "Look and measure", es: "Mirar y medir" }, from: "2025-10-06", to: "2025-11-02" },
+      { id: "build", label: "Build", from: "2025-11-03", to: "2026-02-22" },
+    ],
   },
   athlete: {
     id: "ottilie-fernmoor",

@@ -4,6 +4,7 @@ import { smallestDetectable } from "../../stats/reliability.ts";
 import { SHARE_OF_SPREAD } from "../../stats/smallest-worthwhile.ts";
 import type { GroupFact, PooledScatter } from "../group-facts.ts";
 import type { Series } from "../schema.ts";
+import type { Group } from "./group-of.ts";
 
 type Noise = NonNullable<Series["noise"]>;
 type Worth = NonNullable<Series["worth"]>;
@@ -50,34 +51,14 @@ export function noiseOf(metric: Metric, fact: GroupFact | undefined, isTest: boo
   return lines && lines.df >= LINES_DF ? noise(lines, "own-lines") : null;
 }
 
-/** Whom the athlete is one of, for the spread between athletes. */
-export interface Kind {
-  readonly sport: string | null;
-  readonly sex: string | null;
-  readonly level: string | null;
-}
-
 /**
  * The second yardstick: the smallest change that matters. The trainer's own figure, else a fifth of the spread between athletes of
- * the same sport, sex and level: of this season with its error taken out, or of the reference sample, whose values are taken as
- * they are. Null where neither has enough athletes, and for a measure with a window, where a spread between athletes says nothing of how far
+ * the same kind. Null where there are too few, and for a measure with a window, where a spread between athletes says nothing of how far
  * outside matters.
- *
- * @param reference spread of the reference sample that fits the measure
  */
-export function worthOf(
-  metric: Metric,
-  fact: GroupFact | undefined,
-  kind: Kind,
-  reference: { readonly sd: number; readonly athletes: number } | null,
-): Worth | null {
+export function worthOf(metric: Metric, group: Group | null): Worth | null {
   const set = metric.smallestWorthwhile;
   if (set !== undefined) return { value: set, source: "configured", athletes: null };
-  if (metric.better === "window") return null;
-  const here = fact?.between.find(
-    ({ sport, sex, level }) => sport === kind.sport && sex === kind.sex && level === kind.level,
-  );
-  if (here && here.sd > 0) return { value: SHARE_OF_SPREAD * here.sd, source: "season", athletes: here.athletes };
-  if (reference === null || reference.sd <= 0) return null;
-  return { value: SHARE_OF_SPREAD * reference.sd, source: "reference", athletes: reference.athletes };
+  if (metric.better === "window" || group === null) return null;
+  return { value: SHARE_OF_SPREAD * group.sd, source: group.source, athletes: group.athletes };
 }

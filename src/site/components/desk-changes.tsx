@@ -83,7 +83,7 @@ function Cell({ report, at, column }: { readonly report: Report; readonly at: st
 
 function Change({ placed: { series }, at }: { readonly placed: Placed; readonly at: string }) {
   const { words } = useReading();
-  const { change, condition, says } = series;
+  const { change, condition, says, rebound } = series;
   return (
     <span class="state">
       <Mark
@@ -95,6 +95,11 @@ function Change({ placed: { series }, at }: { readonly placed: Placed; readonly 
         <small>
           {" "}
           <Named kind="side" id={condition.side} />
+        </small>
+      )}
+      {rebound === null ? null : (
+        <small class="expected">
+          <SeriesFigure of={at} at="rebound/estimate" signed bare />
         </small>
       )}
     </span>

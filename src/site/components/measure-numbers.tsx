@@ -1,4 +1,5 @@
 import { useAthlete } from "../reading.ts";
+import { Phases, Rebound } from "./beside-change.tsx";
 import { Compare } from "./compare.tsx";
 import { Condition } from "./condition.tsx";
 import { EarlyLate } from "./measure.tsx";
@@ -39,6 +40,8 @@ function OneMeasure({ placed }: { readonly placed: Placed }) {
       </p>
       <Verdict placed={placed} />
       <EarlyLate placed={placed} />
+      <Rebound placed={placed} />
+      <Phases placed={placed} />
       <Peers placed={placed} />
       <SessionTable placed={placed} />
     </article>

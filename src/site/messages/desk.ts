@@ -8,7 +8,7 @@ export const desk = {
   "desk.athlete": "Athlete",
   "desk.changes": "What changed",
   "desk.changesKey":
-    "The signs: + better, − worse, = the same, ? the measurements cannot tell, a dot where there is no verdict (the athlete's report says why). Beside them the change over the season.",
+    "The signs: + better, − worse, = the same, ? the measurements cannot tell, a dot where there is no verdict (the athlete's report says why). Beside them the change over the season. Under a dotted line: what a start so far from the middle of its group would come back by though nobody changed.",
   "desk.counted": "Counted",
   "desk.notCounted": "Not counted",
   "desk.setAside": "Set aside",

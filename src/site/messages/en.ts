@@ -217,6 +217,14 @@ export const en = {
   "worth.reference":
     "What matters here: a change of {worth} or more. That is a fifth of the spread among {athletes} hitters of the same kind, a convention.",
   "count.hitters": "{n, plural, one {{figure} hitter} other {{figure} hitters}}",
+  "phase.head": "Since each phase of the season",
+  "phase.since":
+    "Since {phase} began on {day}, beside the season’s own trend: {estimate}, somewhere between {low} and {high} ({before} before, {since} since).",
+  "phase.notBecause": "“Since” is not “because”: nobody was held back to compare with.",
+  "rebound.season":
+    "Of the distance to the middle of {hitters} of this season ({middle}), {estimate} would come back by itself: the days at the start are only a sample (reliability of the start {icc}).",
+  "rebound.reference":
+    "Of the distance to the middle of {hitters} of the same kind ({middle}), {estimate} would come back by itself: the days at the start are only a sample (reliability of the start {icc}).",
   "change.earlyLate": "End less start: {estimate}, somewhere between {low} and {high}.",
   "peers.both":
     "Of a hundred hitters of the same kind, about {start} were below at the start, and about {end} at the end (plausibly {low} to {high}).",

@@ -209,6 +209,14 @@ export const es: Readonly<Record<keyof Pages, string>> = {
   "worth.reference":
     "Lo que importa aquí: un cambio de {worth} o más. Es un quinto de lo que difieren {athletes} deportistas semejantes, una convención.",
   "count.hitters": "{n, plural, one {{figure} deportista} other {{figure} deportistas}}",
+  "phase.head": "Desde cada fase de la temporada",
+  "phase.since":
+    "Desde que empezó {phase} el {day}, junto a la tendencia propia de la temporada: {estimate}, entre {low} y {high} ({before} antes, {since} desde entonces).",
+  "phase.notBecause": "«Desde» no es «por»: no hubo con quién comparar sin ese trabajo.",
+  "rebound.season":
+    "De la distancia al centro de {hitters} de esta temporada ({middle}), {estimate} volvería por sí solo: los días del inicio son solo una muestra (fiabilidad del inicio {icc}).",
+  "rebound.reference":
+    "De la distancia al centro de {hitters} del mismo tipo ({middle}), {estimate} volvería por sí solo: los días del inicio son solo una muestra (fiabilidad del inicio {icc}).",
   "change.earlyLate": "Final menos inicio: {estimate}, entre {low} y {high}.",
   "peers.both":
     "De cien deportistas semejantes, unos {start} estaban por debajo al inicio, y unos {end} al final (es creíble de {low} a {high}).",
