@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
+import { transform } from "esbuild";
 
 /** A finished file. `path` is relative to the output folder, with forward slashes. */
 export interface SiteFile {
@@ -12,14 +13,19 @@ export interface SiteFile {
 export interface AssetNames {
   readonly styles: string;
   readonly fonts: readonly string[];
+  /** What a day's dot stands for, on the pages of a report; nothing needs it. */
+  readonly days: string;
 }
 
 export interface Assets {
   readonly names: AssetNames;
   readonly files: readonly SiteFile[];
+  /** Scripts of the public pages; the desk has none. */
+  readonly scripts: readonly SiteFile[];
 }
 
 const STYLES = new URL("./styles/", import.meta.url);
+const DAYS = new URL("./scripts/days.ts", import.meta.url);
 const FONT_PACKAGE = "@fontsource/source-sans-3";
 const WEIGHTS = ["400", "600"] as const;
 const resolve = createRequire(import.meta.url).resolve;
@@ -49,13 +55,27 @@ export async function loadAssets(): Promise<Assets> {
     return font.path.slice("assets/".length);
   });
   const styles = { path: `assets/winterbook.${contentHash(css)}.css`, body: css };
+  const days = await loadScript(DAYS, "days");
   // The fonts' licence has to travel with them.
   const licence = {
     path: "assets/source-sans-3.OFL.txt",
     body: await readFile(resolve(`${FONT_PACKAGE}/LICENSE`), "utf8"),
   };
   return {
-    names: { styles: styles.path, fonts: fonts.map((font) => font.path) },
+    names: { styles: styles.path, fonts: fonts.map((font) => font.path), days: days.path },
+    scripts: [days],
     files: [styles, ...fonts.map(({ path, body }) => ({ path, body: new Uint8Array(body) })), licence],
   };
+}
+
+/** One of our scripts for browsers, made small: types gone, names short. */
+async function loadScript(from: URL, name: string): Promise<SiteFile> {
+  const { code } = await transform(await readFile(from, "utf8"), {
+    loader: "ts",
+    format: "iife",
+    target: "es2021",
+    minify: true,
+    charset: "utf8",
+  });
+  return { path: `assets/${name}.${contentHash(code)}.js`, body: code };
 }

@@ -100,7 +100,11 @@ function pageFolder({ reader, token }: SitePage): string {
  */
 export async function pageSet(input: SiteInput): Promise<PageSet> {
   const assets = await loadAssets();
-  const files: SiteFile[] = [...assets.files, { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" }];
+  const files: SiteFile[] = [
+    ...assets.files,
+    ...assets.scripts,
+    { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" },
+  ];
   const seen = new Set<string>();
   const entries = input.pages.flatMap((page) => {
     const { report, reader, token } = page;

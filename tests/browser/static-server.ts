@@ -12,6 +12,7 @@ const TYPES: Readonly<Record<string, string>> = {
   css: "text/css; charset=utf-8",
   woff2: "font/woff2",
   txt: "text/plain; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
   png: "image/png",
 };
 

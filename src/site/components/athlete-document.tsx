@@ -22,6 +22,7 @@ export function AthleteDocument(props: {
       root={`../../${wayUp(variant)}`}
       kind={props.kind}
       notice={facility.notice}
+      {...(props.kind === "family" && variant.part === "report" ? { script: assets.days } : {})}
     >
       {props.children}
     </Document>

@@ -55,5 +55,10 @@ export function OtherPart({ k }: { readonly k: "numbers.to" | "numbers.back" }) 
   const other = variants.find(
     ({ part, language, units }) => part !== variant.part && language === variant.language && units === variant.units,
   );
-  return other === undefined ? null : <a href={wayTo(variant, other)}>{words.text(k)}</a>;
+  if (other === undefined) return null;
+  return (
+    <a href={wayTo(variant, other)} data-numbers={other.part === "numbers" || undefined}>
+      {words.text(k)}
+    </a>
+  );
 }

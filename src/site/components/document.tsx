@@ -12,6 +12,8 @@ export interface DocumentProps {
   readonly policy?: string;
   /** Kind of page, for the style sheet. */
   readonly kind: "family" | "club" | "plain" | "desk";
+  /** A script of ours beside the style sheet; the page reads the same without it. */
+  readonly script?: string;
   readonly notice: string | Readonly<Record<string, string>> | null;
   readonly children: ComponentChildren;
 }
@@ -20,9 +22,13 @@ export interface DocumentProps {
 export const POLICY =
   "default-src 'none'; style-src 'self'; font-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
 
+/** The same for a page with a script of ours, which may ask for a page beside it and nothing else. */
+export const SCRIPT_POLICY = `${POLICY}; script-src 'self'; connect-src 'self'`;
+
 /** The shell of every page. */
 export function Document(props: DocumentProps) {
-  const { title, words, assets, root, policy = POLICY, kind, notice, children } = props;
+  const { title, words, assets, root, script, kind, notice, children } = props;
+  const { policy = script === undefined ? POLICY : SCRIPT_POLICY } = props;
   return (
     <html lang={words.language}>
       <head>
@@ -35,6 +41,7 @@ export function Document(props: DocumentProps) {
         <meta name="format-detection" content="telephone=no" />
         <title>{title}</title>
         <link rel="stylesheet" href={root + assets.styles} />
+        {script === undefined ? null : <script src={root + script} defer />}
       </head>
       <body class={kind}>
         <a class="skip" href="#main">

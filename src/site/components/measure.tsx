@@ -93,7 +93,7 @@ function Measure({ placed, explain, legend, newGroup }: MeasureProps) {
       <Verdict placed={placed} />
       <div class="spread">
         {series.sessions.length < 2 ? null : (
-          <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)}>
+          <ChartFigure id={trendId(placed.index)} alt={trendAlt(reading, report, placed)} days>
             {legend.length === 0
               ? undefined
               : legend.map((key) => [<Say key={key} k={key} with={{ of: sessionsOrDays(series) }} />, " "])}

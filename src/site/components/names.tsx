@@ -3,10 +3,18 @@ import { useReading } from "../reading.ts";
 import type { Words } from "../words.ts";
 
 /** A catalogue word for a closed or well-known value, else the trainer's own word, marked as such. */
-export function Named({ kind, id }: { readonly kind: string; readonly id: string }) {
+export function Named(props: {
+  readonly kind: string;
+  readonly id: string;
+  /** Inside a sentence: without its capital. */
+  readonly within?: boolean;
+}) {
+  const { kind, id, within = false } = props;
   const { words } = useReading();
   const key = `${kind}.${id}`;
-  return words.has(key) ? words.text(key) : <span data-own>{ownWord(id)}</span>;
+  if (!words.has(key)) return <span data-own>{ownWord(id)}</span>;
+  const name = words.text(key);
+  return <>{within ? name.charAt(0).toLowerCase() + name.slice(1) : name}</>;
 }
 
 /** The same as plain text. */

@@ -27,7 +27,7 @@ export function SessionTable({ placed }: { readonly placed: Placed }) {
         <Say k="measure.values" with={{ of: sessionsOrDays(series) }} />
       </summary>
       <Scroll name={words.text("table.scroll", { name })}>
-        <table>
+        <table data-unit={unitText(words, shownUnit(series.unit, reading.units).unit)}>
           <caption>
             <Say
               k="measure.tableName"
@@ -43,10 +43,10 @@ export function SessionTable({ placed }: { readonly placed: Placed }) {
             <tr>
               <th scope="col">{words.text("table.day")}</th>
               {named ? <th scope="col">{words.text("table.session")}</th> : null}
-              <th scope="col" class="n">
+              <th scope="col" class="n" data-swings>
                 {words.text("table.swings")}
               </th>
-              <th scope="col" class="n">
+              <th scope="col" class="n" data-mean>
                 {words.text("table.mean")}
               </th>
               <th scope="col" class="n">

@@ -130,6 +130,12 @@ export const en = {
 
   // What changed
   "change.head": "What changed",
+  "headline.better": "Got better: {list}.",
+  "headline.worse": "Got worse: {list}.",
+  "headline.same": "Stayed the same: {list}.",
+  "headline.sameOpen": "Stayed the same: {list}; the days measured cannot tell yet about {open}.",
+  "headline.open": "The days measured cannot tell yet about {list}.",
+  "headline.nothing": "The days measured cannot tell yet whether anything changed.",
   "change.none": "No measured swings of the season could be put in a series, so there is nothing to compare.",
   "change.noneOfMeasures":
     "None of the measures of the season has swings that count, so no change is given; what else was measured stands among all the numbers.",

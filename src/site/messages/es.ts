@@ -129,6 +129,12 @@ export const es: Readonly<Record<keyof Pages, string>> = {
 
   // Qué cambió
   "change.head": "Qué cambió",
+  "headline.better": "Mejoró: {list}.",
+  "headline.worse": "Empeoró: {list}.",
+  "headline.same": "Siguió igual: {list}.",
+  "headline.sameOpen": "Siguió igual: {list}; los días medidos aún no pueden decir nada de {open}.",
+  "headline.open": "Los días medidos aún no pueden decir nada de {list}.",
+  "headline.nothing": "Los días medidos aún no pueden decir si algo cambió.",
   "change.none": "Ningún swing medido de la temporada formó una serie, así que no hay nada que comparar.",
   "change.noneOfMeasures":
     "Ninguna medida de la temporada tiene swings que cuenten, así que no se da ningún cambio; lo demás que se midió está entre todos los números.",
