@@ -1,9 +1,12 @@
 import { join } from "node:path";
+import { LOGO_BYTES } from "../intake/content.ts";
 import type { Link } from "../publish/links.ts";
 import { facilityOf } from "../report/facility-part.ts";
 import { forReader } from "../report/reader.ts";
 import type { AthleteReport } from "../report/schema.ts";
 import type { Effects } from "../schema/effects.ts";
+import type { Facility } from "../schema/facility.ts";
+import type { Look } from "../site/assets.ts";
 import type { SiteInput } from "../site/site.ts";
 import type { Judgement } from "./judge.ts";
 import type { Paths } from "./terms.ts";
@@ -19,6 +22,16 @@ function withItsPictures(report: AthleteReport): AthleteReport {
     images: Object.fromEntries(Object.entries(note.images).filter(([name]) => named(note.body, name))),
   }));
   return { ...report, notes };
+}
+
+/** The facility's colour and logo; without the logo where it cannot be used, which `check` says. */
+async function lookOf({ accent, logo }: Facility, content: string, { disk }: Pick<Effects, "disk">): Promise<Look> {
+  const bytes = logo === undefined ? null : await disk.read(join(content, logo)).catch(() => null);
+  const usable = logo !== undefined && bytes !== null && bytes.length <= LOGO_BYTES;
+  return {
+    accent: accent ?? null,
+    logo: usable ? { bytes, ending: logo.slice(logo.lastIndexOf(".") + 1).toLowerCase() } : null,
+  };
 }
 
 /** All that the public site is made from: one page for each live link, as its reader may see it, and their pictures. */
@@ -43,6 +56,7 @@ export async function siteInput(
   }
   return {
     facility: facilityOf(season.facility),
+    look: await lookOf(season.facility, content, effects),
     languages: season.facility.languages ?? [],
     pages,
     images,

@@ -87,6 +87,11 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     name: "Ada",
     athletes: "ada-lund, ada-brook",
   }),
+  "pale-accent": entry(note, "the facility's colour cannot be read on the paper", at("content/facility.md", 9, 9), {
+    found: "#ffcc00",
+    shown: "#856a00",
+  }),
+  "heavy-logo": entry(error, "the logo is too heavy", at("content/logo.png"), { found: 212, most: 40 }),
   "no-measures": entry(note, "the facility names no measures", at("content/facility.md", 1, 1)),
   "no-pages-in-language": entry(note, "a language in which there are no pages yet", at(PROFILE, 6, 11), {
     language: "fr",

@@ -186,6 +186,16 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `${shown(name)} is the name of several athletes: ${athletes}`,
       "rows under this name are set aside; let exports write ids, or give each an alias of their own",
     ),
+  "pale-accent": ({ found, shown }) =>
+    said(
+      `the accent ${found} cannot be read on the pages' paper`,
+      `pages show ${shown} in its place; a darker colour of your own will be shown as it is`,
+    ),
+  "heavy-logo": ({ found, most }) =>
+    said(
+      `the logo has ${found} kB; every page loads it`,
+      `make it smaller, to ${most} kB at most; pages are made without it until then`,
+    ),
   "no-measures": fixed(
     "facility.md names no measures",
     "the first measured columns stand in for them; list at most eight under measures to choose your own",

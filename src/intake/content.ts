@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { contrast, PAPER, readableOn, TEXT_CONTRAST } from "../schema/colour.ts";
 import { Facility } from "../schema/facility.ts";
 import { BUILT_IN_METRICS, type Metric, MetricsFile } from "../schema/metric.ts";
 import { DayPlan, DrillsFile } from "../schema/pages.ts";
@@ -44,15 +45,41 @@ export async function readContent(files: SeasonFiles): Promise<Content> {
   const drillsFile = await page(DRILLS, DrillsFile);
   const folders: AthleteFolder[] = [];
   for (const [id, paths] of athleteFolders(files)) folders.push(await readAthleteFolder(id, paths, files));
-  problems.push(...(await otherFiles(files)));
+  problems.push(...(await lookProblems(facility, files)));
+  problems.push(...(await otherFiles(files, facility?.page?.front.logo)));
   return { facility, metricsFile, drillsFile, folders, problems };
 }
 
-async function otherFiles(files: SeasonFiles): Promise<Problem[]> {
+/** Bytes that a logo may have: it is loaded with every page. */
+export const LOGO_BYTES = 40_000;
+
+/** The facility's colour and its logo, as pages can use them. */
+async function lookProblems(facility: ReadPage<Facility> | null, files: SeasonFiles): Promise<Problem[]> {
+  if (!facility?.page) return [];
+  const { accent, logo } = facility.page.front;
+  const problems: Problem[] = [];
+  if (accent !== undefined && contrast(accent, PAPER.day) < TEXT_CONTRAST) {
+    const shown = readableOn(accent, PAPER.day, TEXT_CONTRAST);
+    problems.push(remark("pale-accent", facility.at(["accent"], "value"), { found: accent, shown }));
+  }
+  if (logo === undefined) return problems;
+  const file = `content/${logo}`;
+  if (!files.files.includes(file))
+    return [...problems, fault("missing-file", facility.at(["logo"], "value"), { file })];
+  const bytes = await files.read(file);
+  if (!(bytes instanceof Uint8Array)) return [...problems, bytes];
+  if (bytes.length > LOGO_BYTES) {
+    const sizes = { found: Math.ceil(bytes.length / 1000), most: LOGO_BYTES / 1000 };
+    problems.push(fault("heavy-logo", wholeFile(file), sizes));
+  }
+  return problems;
+}
+
+async function otherFiles(files: SeasonFiles, logo: string | undefined): Promise<Problem[]> {
   const problems: Problem[] = [];
   for (const file of files.files) {
     const inFolder = /^content\/athletes\/[^/]+\//.test(file);
-    if (inFolder || (KNOWN.includes(file) && file !== EDITIONS)) continue;
+    if (inFolder || (KNOWN.includes(file) && file !== EDITIONS) || file === `content/${logo}`) continue;
     if (file === EDITIONS) problems.push(remark("not-used-yet", wholeFile(file), { what: "editions" }));
     else if (/^content\/plans\/[^/]+\.md$/.test(file)) problems.push(...(await dayPlan(file, files)));
     else problems.push(remark("unknown-file", wholeFile(file), withSuggestion({}, near(file, KNOWN))));

@@ -14,10 +14,11 @@ const ID = "[a-z0-9][a-z0-9-]*";
 export const SITE_PATTERNS: readonly RegExp[] = [
   /^(?:index|404)\.html$/,
   /^robots\.txt$/,
-  new RegExp(`^assets/${NAME}\\.(?:css|js|woff2|svg|txt|${IMAGE})$`),
+  new RegExp(`^assets/${NAME}\\.(?:css|woff2|svg|txt|${IMAGE})$`),
+  /^assets\/days\.[0-9a-f]{12}\.js$/,
   // Other languages and units lie beside the page, all the numbers behind a family's report in a folder of their own.
   new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?index\\.html$`),
-  new RegExp(`^r/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?numbers/index\\.html$`),
+  new RegExp(`^r/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?(?:numbers|card)/index\\.html$`),
   // Pictures of notes lie beside the page that shows them, behind the same token.
   new RegExp(`^[rc]/${TOKEN_PATTERN}/${NAME}\\.${IMAGE}$`),
 ];

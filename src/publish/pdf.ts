@@ -17,6 +17,7 @@ const ORIGIN = "http://winterbook.invalid";
 const TYPES: Readonly<Record<string, string>> = {
   html: "text/html; charset=utf-8",
   css: "text/css",
+  js: "text/javascript",
   woff2: "font/woff2",
   png: "image/png",
   jpg: "image/jpeg",

@@ -109,6 +109,8 @@ export const ProgramItem = z.strictObject({
   reps: Count,
   restS: Count.nullable(),
   cue: LocalText.nullable(),
+  /** What a good rep looks like. */
+  goodRep: LocalText.nullable(),
   caution: LocalText.nullable(),
   daysPerWeek: Count.nullable(),
   where: z.enum(["home", "supervised"]).nullable(),
@@ -292,7 +294,16 @@ export const AthleteReport = z.strictObject({
       body: Text,
     }),
   ),
-  program: z.strictObject({ date: Day.nullable(), by: TextOrNull, body: Text, items: z.array(ProgramItem) }).nullable(),
+  program: z
+    .strictObject({
+      date: Day.nullable(),
+      by: TextOrNull,
+      warmUp: LocalText.nullable(),
+      ownCue: LocalText.nullable(),
+      body: Text,
+      items: z.array(ProgramItem),
+    })
+    .nullable(),
   /** For the trainer's desk alone. */
   suggestions: z.array(Suggestion),
   references: z.array(Reference),

@@ -69,10 +69,18 @@ export function programOf(
       reps: item.reps,
       restS: item.rest_s ?? null,
       cue: item.cue ?? drill?.cue ?? null,
+      goodRep: drill?.good_rep ?? null,
       caution: item.caution ?? drill?.caution ?? null,
       daysPerWeek: item.days_per_week ?? null,
       where: item.where ?? null,
     };
   });
-  return { date: front.date ?? null, by: staff(facility, front.by).name, body, items };
+  return {
+    date: front.date ?? null,
+    by: staff(facility, front.by).name,
+    warmUp: front.warm_up ?? null,
+    ownCue: front.own_cue ?? null,
+    body,
+    items,
+  };
 }

@@ -37,6 +37,16 @@ export const Facility = z.strictObject({
   site_url: z.url({ protocol: /^https?$/ }).optional(),
   /** Text that every page carries, for instance that a demo is invented. */
   notice: LocalText.optional(),
+  /** The facility's own colour, for its name and the heads of parts. */
+  accent: z
+    .string()
+    .regex(/^#[0-9a-fA-F]{6}$/, 'a colour is written "#1f6150", in quotation marks')
+    .optional(),
+  /** A picture beside facility.md, above its name on every page. */
+  logo: z
+    .string()
+    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(?:png|jpe?g|webp)$/i, "a logo is a png, jpg or webp beside facility.md")
+    .optional(),
   languages: z.array(Language).min(1).optional(),
   units: z.enum(["imperial", "metric"]).optional(),
   time_zone: z.string().refine(isTimeZone, "a time zone is written like America/Chicago").optional(),

@@ -43,6 +43,9 @@ export const Assessment = z.strictObject({
 export const Plan = z.strictObject({
   date: IsoDate.optional(),
   by: Id.optional(),
+  /** For the athlete's own card: what comes before the first swing, and the one thing to think of. */
+  warm_up: LocalText.optional(),
+  own_cue: LocalText.optional(),
   items: z
     .array(
       z.strictObject({

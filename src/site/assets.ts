@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { transform } from "esbuild";
+import { PAPER, readableOn, TEXT_CONTRAST } from "../schema/colour.ts";
 
 /** A finished file. `path` is relative to the output folder, with forward slashes. */
 export interface SiteFile {
@@ -15,7 +16,20 @@ export interface AssetNames {
   readonly fonts: readonly string[];
   /** What a day's dot stands for, on the pages of a report; nothing needs it. */
   readonly days: string;
+  /** The facility's own picture. */
+  readonly logo: string | null;
 }
+
+/** How a facility wants its pages to look. */
+export interface Look {
+  /** `#rrggbb`; null for our own. */
+  readonly accent: string | null;
+  /** `ending`: png, jpg … */
+  readonly logo: { readonly bytes: Uint8Array; readonly ending: string } | null;
+}
+
+/** Our own look. */
+export const PLAIN: Look = { accent: null, logo: null };
 
 export interface Assets {
   readonly names: AssetNames;
@@ -38,9 +52,10 @@ export function contentHash(body: string | Uint8Array): string {
 /**
  * The style sheet and the fonts, ready to be written. Styles are the files of `styles/` in order of name.
  *
+ * @param look of the facility; its colour is made readable on both papers
  * @throws when a style file names a font that is not shipped
  */
-export async function loadAssets(): Promise<Assets> {
+export async function loadAssets(look: Look): Promise<Assets> {
   const fonts = await Promise.all(
     WEIGHTS.map(async (weight) => {
       const body = await readFile(resolve(`${FONT_PACKAGE}/files/source-sans-3-latin-${weight}-normal.woff2`));
@@ -49,12 +64,16 @@ export async function loadAssets(): Promise<Assets> {
   );
   const names = (await readdir(STYLES)).filter((name) => name.endsWith(".css")).sort();
   const sheets = await Promise.all(names.map((name) => readFile(new URL(name, STYLES), "utf8")));
-  const css = sheets.join("\n").replaceAll(/font-(\d+)\.woff2/g, (_, weight: string) => {
+  const css = [...sheets, ...accentSheet(look)].join("\n").replaceAll(/font-(\d+)\.woff2/g, (_, weight: string) => {
     const font = fonts.find((candidate) => candidate.weight === weight);
     if (!font) throw new Error(`the style sheet names a font of weight ${weight}, which is not shipped`);
     return font.path.slice("assets/".length);
   });
   const styles = { path: `assets/winterbook.${contentHash(css)}.css`, body: css };
+  const logo = look.logo && {
+    path: `assets/logo.${contentHash(look.logo.bytes)}.${look.logo.ending}`,
+    body: look.logo.bytes,
+  };
   const days = await loadScript(DAYS, "days");
   // The fonts' licence has to travel with them.
   const licence = {
@@ -62,10 +81,27 @@ export async function loadAssets(): Promise<Assets> {
     body: await readFile(resolve(`${FONT_PACKAGE}/LICENSE`), "utf8"),
   };
   return {
-    names: { styles: styles.path, fonts: fonts.map((font) => font.path), days: days.path },
+    names: {
+      styles: styles.path,
+      fonts: fonts.map((font) => font.path),
+      days: days.path,
+      logo: logo?.path ?? null,
+    },
     scripts: [days],
-    files: [styles, ...fonts.map(({ path, body }) => ({ path, body: new Uint8Array(body) })), licence],
+    files: [
+      styles,
+      ...fonts.map(({ path, body }) => ({ path, body: new Uint8Array(body) })),
+      licence,
+      ...(logo === null ? [] : [logo]),
+    ],
   };
+}
+
+/** The facility's colour in its role, by day and by night. */
+function accentSheet({ accent }: Look): string[] {
+  if (accent === null) return [];
+  const role = (ground: string) => `:root{--accent:${readableOn(accent.toLowerCase(), ground, TEXT_CONTRAST)}}`;
+  return [role(PAPER.day), `@media screen and (prefers-color-scheme:dark){${role(PAPER.night)}}`];
 }
 
 /** One of our scripts for browsers, made small: types gone, names short. */

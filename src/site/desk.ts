@@ -1,5 +1,5 @@
 import type { SiteFile } from "./assets.ts";
-import { loadAssets } from "./assets.ts";
+import { loadAssets, PLAIN } from "./assets.ts";
 import { deskDocument } from "./components/desk.tsx";
 import { pairsDocument } from "./components/desk-pairs.tsx";
 import { type DeskInput, deskView } from "./desk-view.ts";
@@ -13,7 +13,7 @@ export type { DeskInput } from "./desk-view.ts";
  * @returns files in order of path
  */
 export async function renderDesk(input: DeskInput): Promise<SiteFile[]> {
-  const assets = await loadAssets();
+  const assets = await loadAssets(PLAIN);
   const view = deskView(input);
   const html = htmlOf(deskDocument(view, assets.names));
   const pairs = view.paired.map(({ id }, index) => ({

@@ -1,7 +1,7 @@
 import type { AthleteReport } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
 import { PAGE_LANGUAGES } from "../schema/text.ts";
-import { type Assets, contentHash, loadAssets, type SiteFile } from "./assets.ts";
+import { type Assets, contentHash, type Look, loadAssets, type SiteFile } from "./assets.ts";
 
 import { type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
 import { wordsFor } from "./words.ts";
@@ -15,6 +15,7 @@ export interface SitePage {
 
 export interface SiteInput {
   readonly facility: AthleteReport["facility"];
+  readonly look: Look;
   /** In which pages are offered, besides each athlete's own; the first is the front page's. */
   readonly languages: readonly string[];
   readonly pages: readonly SitePage[];
@@ -24,7 +25,10 @@ export interface SiteInput {
 }
 
 const TOKEN = /^[A-Za-z0-9_-]{20,}$/;
-const PARTS: Readonly<Record<Reader, readonly PagePart[]>> = { family: ["report", "numbers"], club: ["report"] };
+const PARTS: Readonly<Record<Reader, readonly PagePart[]>> = {
+  family: ["report", "numbers", "card"],
+  club: ["report"],
+};
 const FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
 /** Kinds of picture that a page may show. SVG is not among them: it may carry script. */
 const PICTURE = /\.(png|jpe?g|webp|gif|avif)$/i;
@@ -99,7 +103,7 @@ function pageFolder({ reader, token }: SitePage): string {
  * @throws when a page's reader is not published, a token is not one of ours, or two pages share a token
  */
 export async function pageSet(input: SiteInput): Promise<PageSet> {
-  const assets = await loadAssets();
+  const assets = await loadAssets(input.look);
   const files: SiteFile[] = [
     ...assets.files,
     ...assets.scripts,
@@ -137,7 +141,12 @@ export function printedPages({ pages, languages }: SiteInput) {
 function waysOf({ report, reader }: SitePage, languages: readonly string[]): Variant[] {
   const own = { language: wordsFor(report.athlete.language).language, units: report.facility.units };
   const offered = PAGE_LANGUAGES.filter((language) => languages.includes(language));
-  return variantsOf(own, offered, PARTS[reader]);
+  const hasCard = (report.program?.items.length ?? 0) > 0;
+  return variantsOf(
+    own,
+    offered,
+    PARTS[reader].filter((part) => part !== "card" || hasCard),
+  );
 }
 
 /** Pictures of the notes that this page's reader may see. */

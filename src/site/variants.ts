@@ -1,7 +1,7 @@
 import type { UnitSystem } from "./figures.ts";
 
-/** What a page of a link holds: the report, or all the numbers behind it. */
-export type PagePart = "report" | "numbers";
+/** What a page of a link holds: the report, all the numbers behind it, or the athlete's card for the cage. */
+export type PagePart = "report" | "numbers" | "card";
 
 /** One way in which a report is shown: language, units, part. */
 export interface Variant {

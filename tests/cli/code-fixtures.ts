@@ -76,6 +76,8 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
     "  - { metric: bat_speed, target: 64, by: 2026-02-01 }",
   ),
   "shared-name": { "content/athletes/ana-b/profile.md": "---\nname: Ana Lindqvist\n---\n" },
+  "pale-accent": facility('accent: "#ffcc00"'),
+  "heavy-logo": { ...facility("logo: mark.png"), "content/mark.png": new Uint8Array(41_000) },
   "no-measures": facility(),
   "no-pages-in-language": profile("name: Ana", "language: fr"),
   "limit-broken": {

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { contrast, PAPER, readableOn, TEXT_CONTRAST } from "../../src/schema/colour.ts";
 
 const css = readFileSync(join(import.meta.dirname, "../../src/site/styles/02-roles.css"), "utf8");
 const [light, dark] = css.split("@media (prefers-color-scheme: dark)");
@@ -9,20 +11,6 @@ function rolesOf(part: string): Record<string, string> {
   return Object.fromEntries(
     [...part.matchAll(/--([\w-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name, value]),
   );
-}
-
-/** Relative luminance and contrast ratio as WCAG 2.2 defines them. */
-function luminance(hex: string): number {
-  const [r, g, b] = [1, 3, 5].map((at) => {
-    const c = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
-}
-
-function contrast(a: string, b: string): number {
-  const [hi, lo] = [luminance(a), luminance(b)].sort((x, y) => y - x);
-  return (hi! + 0.05) / (lo! + 0.05);
 }
 
 test("the contrast of black on white is 21, as WCAG 2.2 says", () => {
@@ -59,5 +47,22 @@ describe.each([
 
   test("dots and line stand out from the band behind them by at least 3", () => {
     expect(contrast(roles.mark!, roles.band!)).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe("a facility's own colour", () => {
+  test("the papers it is held against are those of the style sheet", () => {
+    expect([rolesOf(light!).paper, rolesOf(dark!).paper]).toEqual([PAPER.day, PAPER.night]);
+  });
+
+  test("any colour can be read on both papers, and one that can be read is left as it is", () => {
+    const hex = fc.integer({ min: 0, max: 0xffffff }).map((value) => `#${value.toString(16).padStart(6, "0")}`);
+    fc.assert(
+      fc.property(hex, fc.constantFrom(PAPER.day, PAPER.night, "#ffffff", "#000000"), (colour, ground) => {
+        const shown = readableOn(colour, ground, TEXT_CONTRAST);
+        expect(contrast(shown, ground)).toBeGreaterThanOrEqual(TEXT_CONTRAST);
+        if (contrast(colour, ground) >= TEXT_CONTRAST) expect(shown).toBe(colour);
+      }),
+    );
   });
 });

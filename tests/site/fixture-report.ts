@@ -477,6 +477,8 @@ export const full: Report = AthleteReport.parse({
   program: {
     date: "2026-02-20",
     by: "Bram Ackerley",
+    warmUp: { en: "Ten easy swings off the tee", es: "Diez swings suaves en el tee" },
+    ownCue: "Turn, then throw the barrel",
     body: "Three days a week until the first game.",
     items: [
       {
@@ -488,6 +490,7 @@ export const full: Report = AthleteReport.parse({
         reps: 8,
         restS: 60,
         cue: "Chest over the plate",
+        goodRep: { en: "The ball leaves on a line", es: "La pelota sale en línea" },
         caution: null,
         daysPerWeek: 3,
         where: "home",
@@ -500,6 +503,7 @@ export const full: Report = AthleteReport.parse({
         sets: 2,
         reps: 6,
         restS: null,
+        goodRep: null,
         cue: null,
         caution: "Stop when the speed drops.",
         daysPerWeek: 1,

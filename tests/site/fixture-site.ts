@@ -32,6 +32,7 @@ export const fixturePages: readonly FixturePage[] = Object.entries(named).flatMa
 
 export const fixtureInput: SiteInput = {
   facility: full.facility,
+  look: { accent: "#7a1f3d", logo: { bytes: PIXEL, ending: "png" } },
   languages: ["en", "es"],
   pages: fixturePages,
   images: new Map([[PICTURE, PIXEL]]),
@@ -39,12 +40,13 @@ export const fixtureInput: SiteInput = {
 
 export const renderFixtures = (): Promise<SiteFile[]> => renderSite(fixtureInput);
 
-/** Pages that browsers look at: each report as it lies at its link, and for the fullest one other languages, units and all the numbers. */
+/** Pages that browsers look at: each report as it lies at its link, and for the fullest one other languages, units, all the numbers and the card. */
 export const lookedAt: readonly FixturePage[] = [
   ...fixturePages,
   ...fixturePages.flatMap((page) => {
     if (!page.token.includes("-full-")) return [];
-    const below = page.reader === "family" ? ["es/", "numbers/", "es/metric/numbers/"] : ["es/metric/"];
+    const below =
+      page.reader === "family" ? ["es/", "numbers/", "es/metric/numbers/", "card/", "es/card/"] : ["es/metric/"];
     return below.map((folder) => ({ ...page, path: page.path.replace("index.html", `${folder}index.html`) }));
   }),
 ];

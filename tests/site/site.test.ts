@@ -17,10 +17,11 @@ describe("the site's files", () => {
     /^(index|404)\.html$/,
     /^robots\.txt$/,
     /^[rc]\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?index\.html$/,
-    /^r\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?numbers\/index\.html$/,
+    /^r\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?(numbers|card)\/index\.html$/,
     /^[rc]\/[A-Za-z0-9_-]{20,}\/img-[0-9a-f]{12}\.png$/,
     /^assets\/winterbook\.[0-9a-f]{12}\.css$/,
     /^assets\/source-sans-3-(400|600)\.[0-9a-f]{12}\.woff2$/,
+    /^assets\/logo\.[0-9a-f]{12}\.png$/,
     /^assets\/days\.[0-9a-f]{12}\.js$/,
     /^assets\/source-sans-3\.OFL\.txt$/,
   ];
@@ -34,8 +35,11 @@ describe("the site's files", () => {
       ).toBe(true);
     expect(paths).toEqual([...new Set(paths)].sort());
     // Two languages, two systems of units; a family's report has all its numbers on a page of their own.
+    const cards = fixturePages.filter(({ reader, report }) => reader === "family" && report.program !== null).length;
     const families = fixturePages.filter(({ reader }) => reader === "family").length;
-    expect(paths.filter((path) => path.endsWith(".html"))).toHaveLength((fixturePages.length + families) * 4 + 2);
+    expect(paths.filter((path) => path.endsWith(".html"))).toHaveLength(
+      (fixturePages.length + families + cards) * 4 + 2,
+    );
   });
 
   test("are the same bytes when made again", async () => {
@@ -55,7 +59,7 @@ describe("the site's files", () => {
 });
 
 /** The family's report, whose pictures tell more where scripts run. */
-const isReport = (path: string): boolean => path.startsWith("r/") && !path.includes("/numbers/");
+const isReport = (path: string): boolean => path.startsWith("r/") && !/\/(?:numbers|card)\//.test(path);
 
 describe("every page", () => {
   test("carries the policy, keeps out of indexes and gives no referrer", () => {

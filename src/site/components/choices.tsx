@@ -1,5 +1,5 @@
 import { useAthlete, useReading } from "../reading.ts";
-import { type Variant, wayTo } from "../variants.ts";
+import { type PagePart, type Variant, wayTo } from "../variants.ts";
 import { wordsFor } from "../words.ts";
 
 /** The same page in another language or in other units, without a script. */
@@ -48,12 +48,19 @@ function Choice({ of, text }: { readonly of: Variant; readonly text: string }) {
   );
 }
 
-/** The way from the report to all the numbers behind it, and back. */
-export function OtherPart({ k }: { readonly k: "numbers.to" | "numbers.back" }) {
+const PARTS = {
+  "numbers.to": "numbers",
+  "numbers.back": "report",
+  "card.to": "card",
+  "card.back": "report",
+} as const satisfies Record<string, PagePart>;
+
+/** The way from one page of a link to another in the same language and units; nothing where the link has no such page. */
+export function OtherPart({ k }: { readonly k: keyof typeof PARTS }) {
   const { words } = useReading();
   const { variant, variants } = useAthlete();
   const other = variants.find(
-    ({ part, language, units }) => part !== variant.part && language === variant.language && units === variant.units,
+    ({ part, language, units }) => part === PARTS[k] && language === variant.language && units === variant.units,
   );
   if (other === undefined) return null;
   return (

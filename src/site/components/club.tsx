@@ -11,6 +11,7 @@ import { Condition } from "./condition.tsx";
 import { LedgerLine } from "./counted.tsx";
 import { Day } from "./day.tsx";
 import { ClubHitting } from "./hitting/club-hitting.tsx";
+import { Imprint } from "./imprint.tsx";
 import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
 import { Named } from "./names.tsx";
@@ -27,9 +28,7 @@ export function ClubPage() {
   return (
     <AthleteDocument title="page.club.title" kind="club">
       <header class="masthead">
-        <p class="imprint">
-          <span data-own>{facility.name}</span>
-        </p>
+        <Imprint />
         <h1>
           <span data-own>{athlete.displayName}</span>
         </h1>

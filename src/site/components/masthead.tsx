@@ -1,5 +1,6 @@
 import { useAthlete, useReading } from "../reading.ts";
 import { Day } from "./day.tsx";
+import { Imprint } from "./imprint.tsx";
 import { Named } from "./names.tsx";
 import { Count, Say } from "./say.tsx";
 
@@ -10,9 +11,7 @@ export function Masthead() {
   const { facility, athlete } = report;
   return (
     <header class="masthead">
-      <p class="imprint" data-own>
-        {facility.name}
-      </p>
+      <Imprint />
       <h1 data-own>{athlete.displayName}</h1>
       <p class="season">
         <span data-own>{facility.season}</span>

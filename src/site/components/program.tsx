@@ -1,6 +1,7 @@
 import type { AthleteReport } from "../../report/schema.ts";
 import { useAthlete, useReading } from "../reading.ts";
 import { localText } from "../words.ts";
+import { OtherPart } from "./choices.tsx";
 import { CoachText } from "./coach-text.tsx";
 import { Day } from "./day.tsx";
 import { Figure } from "./figure.tsx";
@@ -18,6 +19,9 @@ export function ProgramCard() {
   return (
     <Section id="program" head="program.head">
       <SetUp program={program} />
+      <p class="screen">
+        <OtherPart k="card.to" />
+      </p>
       {program.body.trim() === "" ? null : <CoachText body={program.body} under={2} />}
       {program.items.length === 0 ? null : (
         <ol class="drills">
@@ -52,35 +56,50 @@ function SetUp({ program }: { readonly program: Program }) {
   );
 }
 
-function Drill({ item, at }: { readonly item: Item; readonly at: string }) {
+/** Sets and reps, the bat, the rest, how often, and `where` it may be done. */
+export function Dose({
+  item,
+  at,
+  where = false,
+}: {
+  readonly item: Item;
+  readonly at: string;
+  readonly where?: boolean;
+}) {
   const { words } = useReading();
   const { report } = useAthlete();
+  return (
+    <p class="dose">
+      <span class="sets">
+        <Say k="program.dose" with={{ sets: <Figure at={`${at}/sets`} />, reps: <Figure at={`${at}/reps`} /> }} />
+      </span>
+      {item.implement === null ? null : (
+        <span>
+          <Gear report={report} kind="implement" id={item.implement} />
+        </span>
+      )}
+      {item.restS === null ? null : (
+        <span>
+          <Say k="program.rest" with={{ rest: <Figure at={`${at}/restS`} unit="s" /> }} />
+        </span>
+      )}
+      {item.daysPerWeek === null ? null : (
+        <span>
+          <Count k="program.perWeek" at={`${at}/daysPerWeek`} />
+        </span>
+      )}
+      {item.where === null || !where ? null : <span>{words.text(`program.where.${item.where}`)}</span>}
+    </p>
+  );
+}
+
+function Drill({ item, at }: { readonly item: Item; readonly at: string }) {
   return (
     <>
       <h3>
         <Local text={item.label} />
       </h3>
-      <p class="dose">
-        <span class="sets">
-          <Say k="program.dose" with={{ sets: <Figure at={`${at}/sets`} />, reps: <Figure at={`${at}/reps`} /> }} />
-        </span>
-        {item.implement === null ? null : (
-          <span>
-            <Gear report={report} kind="implement" id={item.implement} />
-          </span>
-        )}
-        {item.restS === null ? null : (
-          <span>
-            <Say k="program.rest" with={{ rest: <Figure at={`${at}/restS`} unit="s" /> }} />
-          </span>
-        )}
-        {item.daysPerWeek === null ? null : (
-          <span>
-            <Count k="program.perWeek" at={`${at}/daysPerWeek`} />
-          </span>
-        )}
-        {item.where === null ? null : <span>{words.text(`program.where.${item.where}`)}</span>}
-      </p>
+      <Dose item={item} at={at} where />
       <p data-coach>{item.purpose}</p>
       {item.cue === null ? null : (
         <p>

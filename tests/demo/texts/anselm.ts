@@ -46,6 +46,8 @@ always taken long rounds, since that is how the clubs do it.
   "plan.md": `---
 date: 2026-02-19
 by: brandt
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Quit while it is quick", es: "Para mientras es rápido" }
 items:
   - { drill: machine-set, purpose: Short rounds with long rests, implement: game, sets: 5, reps: 4, rest_s: 120, cue: Stop while it is quick, caution: Helmet on, days_per_week: 3, where: supervised }
   - { drill: machine-bend, purpose: Wait on the slower pitch, implement: game, sets: 3, reps: 4, rest_s: 120, caution: Helmet on, days_per_week: 1, where: supervised }

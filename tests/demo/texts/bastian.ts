@@ -39,6 +39,8 @@ Hits by feel and by fun. The head travels with the ball, so contact is sometimes
   "plan.md": `---
 date: 2026-02-19
 by: brandt
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Quiet head, loud bat", es: "Cabeza quieta, bate fuerte" }
 items:
   - { drill: tee-middle, purpose: Quiet head through contact, implement: game, sets: 3, reps: 5, rest_s: 60, cue: Look at the spot the ball left, days_per_week: 3, where: home }
   - { drill: mirror-turns, purpose: The whole turn, sets: 2, reps: 6, rest_s: 45, days_per_week: 3, where: home }

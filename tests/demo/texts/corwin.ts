@@ -46,6 +46,8 @@ left side. He knew it too, and could say so, which is half of the work.
   "plan.md": `---
 date: 2026-02-20
 by: brandt
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Buckle first, then the barrel", es: "Primero la hebilla, luego el barril" }
 items:
   - { drill: mirror-turns, purpose: Keep the order of the turn, sets: 2, reps: 6, rest_s: 45, cue: Belt buckle first, days_per_week: 4, where: home }
   - { drill: tee-middle, purpose: The swing you compare yourself with, implement: game, sets: 3, reps: 5, rest_s: 60, cue: Finish tall, days_per_week: 3, where: home }

@@ -45,6 +45,8 @@ bat ladder would make it faster still.
   "plan.md": `---
 date: 2026-02-19
 by: brandt
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Back leg, one beat more", es: "La pierna de atrás, un tiempo más" }
 items:
   - { drill: machine-bend, purpose: Hold the back leg against the slower pitch, implement: game, sets: 3, reps: 6, rest_s: 90, days_per_week: 2, where: supervised, caution: Helmet on }
   - { drill: machine-set, purpose: Stay on time, implement: game, sets: 2, reps: 7, rest_s: 90, days_per_week: 2, where: supervised, caution: Helmet on }

@@ -40,6 +40,8 @@ machine she starts late and then hurries.
   "plan.md": `---
 date: 2026-02-19
 by: oda
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Foot down before the ball is out", es: "El pie abajo antes de que salga la pelota" }
 items:
   - { drill: machine-set, purpose: Foot down before the ball is out, implement: game, sets: 4, reps: 5, rest_s: 75, cue: Start with the feed, caution: Helmet on and an adult at the machine, days_per_week: 2, where: supervised }
   - { drill: machine-bend, purpose: Wait and still turn through, implement: game, sets: 2, reps: 6, rest_s: 75, caution: Helmet on and an adult at the machine, days_per_week: 1, where: supervised }

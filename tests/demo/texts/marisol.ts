@@ -44,6 +44,8 @@ winter break.
   "plan.md": `---
 date: 2026-02-21
 by: oda
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Big finish on both feet", es: "Final grande sobre los dos pies" }
 items:
   - { drill: tee-middle, purpose: Big finish on both feet, implement: game, sets: 2, reps: 5, rest_s: 60, cue: Finish tall, days_per_week: 2, where: home }
   - { drill: soft-side, purpose: Swing freely, implement: game, sets: 2, reps: 6, rest_s: 60, days_per_week: 1, where: home }

@@ -35,6 +35,8 @@ Came in late in the winter with a friend. Eager, a little off balance, hits the 
   "plan.md": `---
 date: 2026-02-18
 by: teo
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Finish on two feet", es: "Termina sobre los dos pies" }
 items:
   - { drill: tee-middle, purpose: Finish on two feet, implement: game, sets: 2, reps: 5, rest_s: 60, cue: Finish tall, days_per_week: 2, where: home }
   - { drill: mirror-turns, purpose: Slow turns in balance, sets: 2, reps: 6, days_per_week: 2, where: home }

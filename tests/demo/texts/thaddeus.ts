@@ -52,6 +52,8 @@ never add them up.
   "plan.md": `---
 date: 2026-02-19
 by: brandt
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Left turns like right", es: "La izquierda gira como la derecha" }
 items:
   - { drill: mirror-turns, purpose: Left side only, sets: 2, reps: 8, rest_s: 45, cue: Belt buckle first, days_per_week: 4, where: home }
   - { drill: tee-middle, purpose: Two left swings for every right one, implement: game, sets: 4, reps: 4, rest_s: 60, days_per_week: 3, where: home }

@@ -42,6 +42,8 @@ hit the ball.
   "plan.md": `---
 date: 2026-02-20
 by: oda
+warm_up: { en: "Ten slow turns, then five easy swings off the tee", es: "Diez giros lentos y luego cinco swings suaves en el tee" }
+own_cue: { en: "Shoulder closed, then go", es: "Hombro cerrado, y luego ve" }
 items:
   - { drill: tee-middle, purpose: Bring the full swing back in peace, implement: game, sets: 3, reps: 5, rest_s: 75, cue: Finish tall, days_per_week: 3, where: home }
   - { drill: dry-thirds, purpose: Quick without a ball, implement: fp-under, sets: 2, reps: 5, rest_s: 90, caution: Room on all sides, days_per_week: 2, where: home }
