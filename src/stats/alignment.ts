@@ -47,6 +47,11 @@ const OFFSET_SURE = 0.95;
 /** Share of the shorter sequence for which partners must be expected, and which must be made: with hopeless clocks something always meets. */
 const LEAST_SHARE = 0.4;
 const LEAST_MADE = 0.45;
+/**
+ * What the best of all offsets must have over rows with nothing in common. Some hundred offsets are tried, and rows that keep a distance
+ * meet oftener than rows at any moment: of 100 simulated pairs of strangers each, 10 to 120 rows, at most 3 reach it.
+ */
+const LEAST_SUPPORT = 12;
 /** Part of the best offset's pairs from which another offset comes into question; what must tell them apart then. */
 const ALIKE = 0.8;
 const COARSER = 1.3;
@@ -83,6 +88,7 @@ export function align(a: Sample, b: Sample, options: AlignmentOptions = {}): Ali
   if (best === undefined) return { kind: "none", reason: "cannot-tell" };
   const total = apart.reduce((sum, fit) => sum + Math.exp(fit.chain.logTotal - best.chain.logTotal), 0);
   const offsetConfidence = (known?.offsetConfidence ?? 1) / total;
+  if (known === undefined && best.support < LEAST_SUPPORT) return { kind: "none", reason: "cannot-tell" };
   if (offsetConfidence < OFFSET_SURE || best.paired < LEAST_SHARE * Math.min(a.length, b.length)) {
     return { kind: "none", reason: "cannot-tell" };
   }

@@ -20,6 +20,11 @@ export interface ClockFit {
   /** Expected number of pairs, and what the evidence says for them together. */
   readonly paired: number;
   readonly evidence: number;
+  /**
+   * How much better the rows fit as two records of the same events than as rows that have nothing to do with each other: log of the
+   * ratio of both likelihoods, rows without a partner taken to come at any moment.
+   */
+  readonly support: number;
 }
 
 /**
@@ -46,13 +51,15 @@ export function fitClocks(
   for (let round = 0; round < ROUNDS; round += 1) {
     const expected = (i: number) => a[i]! + offset + drift * (a[i]! - centre);
     const band = bandOf(a, b, expected, REACH * noise);
-    const odds = logOddsOf(paired, a.length, b.length, span, noise);
+    const mix = mixOf(paired, a.length, b.length);
+    const odds = logOddsOf(mix, span, noise);
     const company = strangers === "anywhere" ? () => 1 : strangerDensity(a, noise, REACH);
     const chain = pairChain(band, b.length, (i, j) => {
       const off = b[j]! - expected(i);
       return odds(off / noise) - Math.log(company(off)) + evidence(i, j);
     });
-    fit = { offset, drift, noise, band, chain, ...expectedOf(band, chain, evidence) };
+    const support = chain.logTotal + mix.unpaired;
+    fit = { offset, drift, noise, band, chain, support, ...expectedOf(band, chain, evidence) };
     const next = refined(a, b, fit, centre);
     if (next === null) break;
     ({ offset, drift, noise, paired } = next);
@@ -90,14 +97,27 @@ function bandOf(a: Sample, b: Sample, expected: (i: number) => number, reach: nu
   return { from, to };
 }
 
+/** What so many expected pairs mean: the chance of a row of `a` to have a partner, the rows of `b` that have none. */
+interface Mix {
+  readonly share: number;
+  readonly alone: number;
+  /** Log of the likelihood of a way without any pair, against rows of which none is expected to have one. */
+  readonly unpaired: number;
+}
+
+function mixOf(paired: number, rowsA: number, rowsB: number): Mix {
+  const share = Math.min(0.98, Math.max(0.05, paired / rowsA));
+  const alone = Math.max(0.02 * rowsB, rowsB - paired);
+  const unpaired = rowsA * Math.log(1 - share) + rowsB * Math.log(alone / rowsB) - (alone - rowsB);
+  return { share, alone, unpaired };
+}
+
 /**
  * Log odds of a pair against two rows alone, by its difference in SDs: how likely a row of `a` is to have a partner at all, and how dense the
  * partner's stamps are around it against the rows of `b` that come from nowhere.
  */
-function logOddsOf(paired: number, rowsA: number, rowsB: number, span: number, noise: number): (z: number) => number {
-  const share = Math.min(0.98, Math.max(0.05, paired / rowsA));
-  const alone = Math.max(0.02 * rowsB, rowsB - paired) / span;
-  const constant = Math.log(share / (1 - share)) - Math.log(alone) - Math.log(noise * Math.sqrt(2 * Math.PI));
+function logOddsOf({ share, alone }: Mix, span: number, noise: number): (z: number) => number {
+  const constant = Math.log(share / (1 - share)) - Math.log(alone / span) - Math.log(noise * Math.sqrt(2 * Math.PI));
   return (z) => constant - z ** 2 / 2;
 }
 
