@@ -49,7 +49,10 @@ afterAll(async () => {
 const published = () => built.links.filter(({ withheld }) => withheld === null);
 /** A link's first page, and some of those that lie below it. */
 const waysTo = ({ athlete, reader, path }: Built["links"][number]) =>
-  ["", "metric/", ...(reader === "family" ? ["numbers/"] : [])].map((below) => ({ athlete, path: `${path}${below}` }));
+  ["", "metric/", ...(reader === "family" ? ["numbers/", "card/"] : [])].map((below) => ({
+    athlete,
+    path: `${path}${below}`,
+  }));
 const reportOf = (athlete: string) =>
   JSON.parse(readFileSync(join(folder, "_desk", "reports", `${athlete}.json`), "utf8"));
 
@@ -62,7 +65,7 @@ test("eight of nine athletes are published, and the one nobody agreed for is on 
 
 test("the public folder holds what it may hold and nothing else", () => {
   const allowed =
-    /^(index\.html|404\.html|robots\.txt|assets\/[\w.-]+\.(css|woff2|txt)|[rc]\/[a-z0-9]{26,}\/(((en|es)\/)?(metric\/)?index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp))|r\/[a-z0-9]{26,}\/((en|es)\/)?(metric\/)?numbers\/index\.html)$/;
+    /^(index\.html|404\.html|robots\.txt|assets\/([\w.-]+\.(css|woff2|txt)|days\.[0-9a-f]{12}\.js)|[rc]\/[a-z0-9]{26,}\/(((en|es)\/)?(metric\/)?index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp))|r\/[a-z0-9]{26,}\/((en|es)\/)?(metric\/)?(numbers|card)\/index\.html)$/;
   expect(files.map(({ path }) => path).filter((path) => !allowed.test(path))).toEqual([]);
 });
 
