@@ -4,7 +4,7 @@ import { olsMultiple } from "./ols-multiple.ts";
 import { checkPairs, type Sample } from "./sample.ts";
 
 /** Sessions that must lie on either side of the day. */
-export const SESSIONS_PER_SIDE = 4;
+const SESSIONS_PER_SIDE = 4;
 
 /** Level and slope besides the contrast. */
 const OTHER_PARAMETERS = 2;

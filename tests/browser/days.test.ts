@@ -1,32 +1,17 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch } from "../../src/cli/chromium.ts";
-import type { SiteFile } from "../../src/site/site.ts";
-import { lookedAt, renderFixtures } from "../site/fixture-site.ts";
-import { type StaticServer, serveFiles } from "./static-server.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { lookedAt } from "../site/fixture-site.ts";
+import { fixturesServed } from "./fixtures-served.ts";
 
-let files: SiteFile[];
-let server: StaticServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  files = await renderFixtures();
-  server = await serveFiles(files);
-  browser = await launch();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const served = fixturesServed();
 
 const PICTURE = ".measure figure[data-days]";
 /** The fullest of the reports in English. */
 const reportPath = () => lookedAt.find(({ path }) => /^r\/[^/]+\/index\.html$/.test(path))!.path;
 
 async function open(path = reportPath()): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  await page.goto(`${server.origin}/${path}`);
+  const page = await served.browser.newPage({ viewport: { width: 390, height: 844 } });
+  await page.goto(`${served.server.origin}/${path}`);
   return page;
 }
 
@@ -97,11 +82,11 @@ describe("the days behind a picture", () => {
   });
 
   test("where the numbers cannot be had the page stays as it is, without a complaint", async () => {
-    const page = await browser.newPage();
+    const page = await served.browser.newPage();
     const trouble: string[] = [];
     page.on("pageerror", (error) => trouble.push(error.message));
     await page.route("**/numbers/index.html", (route) => route.fulfill({ status: 404, body: "" }));
-    await page.goto(`${server.origin}/${reportPath()}`);
+    await page.goto(`${served.server.origin}/${reportPath()}`);
     await page.locator(PICTURE).first().focus();
     await page.waitForTimeout(300);
     expect(await page.locator(".told").first().textContent()).toBe("");
@@ -110,7 +95,7 @@ describe("the days behind a picture", () => {
   });
 
   test("the script is ours, alone, and small", () => {
-    const scripts = files.filter(({ path }) => path.endsWith(".js"));
+    const scripts = served.files.filter(({ path }) => path.endsWith(".js"));
     expect(scripts).toHaveLength(1);
     expect(scripts[0]!.body.length).toBeLessThan(4096);
   });

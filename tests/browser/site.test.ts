@@ -1,46 +1,31 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch } from "../../src/cli/chromium.ts";
+import { describe, expect, test } from "vitest";
 import { en } from "../../src/site/messages/en.ts";
 import { readPointer } from "../../src/site/pointer.ts";
-import type { SiteFile } from "../../src/site/site.ts";
-import { lookedAt, renderFixtures } from "../site/fixture-site.ts";
+import { lookedAt } from "../site/fixture-site.ts";
 import { figuresOn, strayDigits } from "./figures-on-page.ts";
+import { fixturesServed } from "./fixtures-served.ts";
 import { sheets } from "./sheets.ts";
-import { type StaticServer, serveFiles } from "./static-server.ts";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Digits that sentences of the catalogue hold for good, such as 95%. */
 const FIXED = new Set(Object.values(en).flatMap((sentence) => sentence.match(/[^\s({]*\d[^\s;,)}]*/g) ?? []));
 
-let files: SiteFile[];
-let server: StaticServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  files = await renderFixtures();
-  server = await serveFiles(files);
-  browser = await launch();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const served = fixturesServed();
 
 const paths = ["index.html", "404.html", ...lookedAt.map(({ path }) => path)];
 type Look = Parameters<Browser["newContext"]>[0];
 
 /** Visits every page in one kind of window. */
 async function visit(look: Look, see: (page: Page, path: string) => Promise<void>): Promise<void> {
-  const context: BrowserContext = await browser.newContext(look);
+  const context: BrowserContext = await served.browser.newContext(look);
   try {
     for (const path of paths) {
       const page = await context.newPage();
-      await page.goto(`${server.origin}/${path}`);
+      await page.goto(`${served.server.origin}/${path}`);
       await see(page, path);
       await page.close();
     }
@@ -67,7 +52,7 @@ describe.each([
   [1280, "dark"],
 ] as const)("at %d px, %s", (width, colorScheme) => {
   test("every page loads quietly and only from its own host, fonts included", async () => {
-    const context = await browser.newContext({ viewport: { width, height: 844 }, colorScheme });
+    const context = await served.browser.newContext({ viewport: { width, height: 844 }, colorScheme });
     for (const path of paths) {
       const page = await context.newPage();
       const trouble: string[] = [];
@@ -76,11 +61,11 @@ describe.each([
       page.on("pageerror", (error) => trouble.push(error.message));
       page.on("requestfailed", (request) => trouble.push(request.url()));
       page.on("request", (request) => asked.push(request.url()));
-      await page.goto(`${server.origin}/${path}`);
+      await page.goto(`${served.server.origin}/${path}`);
       await page.evaluate("document.fonts.ready.then(() => undefined)");
       expect(trouble, path).toEqual([]);
       expect(
-        asked.filter((url) => !url.startsWith(`${server.origin}/`)),
+        asked.filter((url) => !url.startsWith(`${served.server.origin}/`)),
         path,
       ).toEqual([]);
       expect(asked.filter((url) => url.endsWith(".woff2")).length, path).toBeGreaterThan(0);
@@ -179,9 +164,9 @@ test("a page for the family is read in order: one first heading, no level skippe
 });
 
 test("the keyboard reaches the report past the skip link, and every focus can be seen", async () => {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const context = await served.browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
-  await page.goto(`${server.origin}/${lookedAt[0]!.path}`);
+  await page.goto(`${served.server.origin}/${lookedAt[0]!.path}`);
   await page.keyboard.press("Tab");
   const skip = page.locator("a.skip");
   expect(await skip.evaluate((element) => element.ownerDocument.activeElement === element)).toBe(true);
@@ -194,8 +179,8 @@ test("the keyboard reaches the report past the skip link, and every focus can be
 });
 
 test("a replaced link shows the page that explains it, in its own clothes", async () => {
-  const page = await browser.newPage();
-  const answer = await page.goto(`${server.origin}/r/a-link-that-is-not-there-any-more/`);
+  const page = await served.browser.newPage();
+  const answer = await page.goto(`${served.server.origin}/r/a-link-that-is-not-there-any-more/`);
   expect(answer?.status()).toBe(404);
   expect(await page.locator("h1").textContent()).toBe("There is no page here");
   expect(await page.evaluate("document.styleSheets[0].cssRules.length")).toBeGreaterThan(10);
@@ -203,9 +188,9 @@ test("a replaced link shows the page that explains it, in its own clothes", asyn
 });
 
 test.each(["A4", "Letter"] as const)("a club's page prints on one sheet of %s", async (format) => {
-  const page = await browser.newPage();
+  const page = await served.browser.newPage();
   for (const { path } of lookedAt.filter(({ reader }) => reader === "club")) {
-    expect(await sheets(page, `${server.origin}/${path}`, format), path).toBe(1);
+    expect(await sheets(page, `${served.server.origin}/${path}`, format), path).toBe(1);
   }
   await page.close();
 });

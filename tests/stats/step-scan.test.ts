@@ -131,8 +131,7 @@ describe("the same as least squares at every place", () => {
 
   test("a wild day counts as five SDs from the middle of its neighbours", () => {
     const y = [60, 61, 60.5, 61.5, 60, 61, 90, 61, 60.5, 60, 61.5, 60, 61, 60.5, 61.5, 60];
-    const middles = y.map((_, i) => middleOf(y.slice(Math.max(0, i - 2), i + 3)));
-    const spread = middleOf(y.map((value, i) => Math.abs(value - middles[i]!))) / 0.6744897501960817;
+    const { middles, spread } = aroundNeighbours(y);
     const pulled = y.map((value, i) => (i === 6 ? middles[6]! + 5 * spread : value));
     const found = stepScan(days(16), y)!;
     const wanted = bySearch(days(16), pulled);
@@ -147,9 +146,14 @@ const middleOf = (values: readonly number[]): number => {
   return (rising[Math.floor((rising.length - 1) / 2)]! + rising[Math.ceil((rising.length - 1) / 2)]!) / 2;
 };
 
-function pulls(y: readonly number[]): boolean {
+/** Middles of five neighbours, and the scatter about them as an SD. */
+function aroundNeighbours(y: readonly number[]) {
   const middles = y.map((_, i) => middleOf(y.slice(Math.max(0, i - 2), i + 3)));
-  const spread = middleOf(y.map((value, i) => Math.abs(value - middles[i]!))) / 0.6744897501960817;
+  return { middles, spread: middleOf(y.map((value, i) => Math.abs(value - middles[i]!))) / 0.6744897501960817 };
+}
+
+function pulls(y: readonly number[]): boolean {
+  const { middles, spread } = aroundNeighbours(y);
   return y.some((value, i) => Math.abs(value - middles[i]!) > 5 * spread);
 }
 

@@ -62,29 +62,32 @@ function rowsIn(page: Document, measure: string): DayRow[] {
   });
 }
 
+/** Rows of a picture's measure, read once; none where they cannot be had. */
+async function rowsOf(picture: Picture): Promise<readonly DayRow[]> {
+  tables ??= tablesOf();
+  const page = await tables.catch(() => null);
+  if (page !== null && picture.rows.length === 0) picture.rows = rowsIn(page, picture.measure);
+  return picture.rows;
+}
+
 async function tell(picture: Picture, at: number): Promise<void> {
   // Put in when it is first wanted: until then the page is as it is without a script.
   if (!picture.line.isConnected) picture.figure.after(picture.line);
   picture.at = Math.max(0, Math.min(picture.dots.length - 1, at));
   for (const [i, dot] of picture.dots.entries()) dot.classList.toggle("chosen", i === picture.at);
-  tables ??= tablesOf();
-  const page = await tables.catch(() => null);
-  if (page === null) return;
-  if (picture.rows.length === 0) picture.rows = rowsIn(page, picture.measure);
+  const rows = await rowsOf(picture);
   // A table that does not fit the dots would tell of another day.
-  if (picture.rows.length === picture.dots.length) picture.line.textContent = picture.rows[picture.at]?.says ?? "";
+  if (rows.length === picture.dots.length) picture.line.textContent = rows[picture.at]?.says ?? "";
 }
 
 /** The same day in every other picture that has it. */
 async function choose(picture: Picture): Promise<void> {
   await tell(picture, picture.at);
   const day = picture.rows[picture.at]?.day;
-  const page = day && tables ? await tables.catch(() => null) : null;
-  if (!page) return;
+  if (!day) return;
   for (const other of pictures) {
     if (other === picture) continue;
-    if (other.rows.length === 0) other.rows = rowsIn(page, other.measure);
-    const same = other.rows.findIndex((row) => row.day === day);
+    const same = (await rowsOf(other)).findIndex((row) => row.day === day);
     if (same >= 0) await tell(other, same);
     else forget(other);
   }
