@@ -34,15 +34,24 @@ export async function build(paths: Paths, options: Options, effects: BuildEffect
     const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
     const secret = await secretOf(paths.state, effects);
     const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
-    const input = await siteInput(judged, links, paths, effects);
-    const site = await renderSite(input); //                                 4 site: shows, computes nothing
+    const input = {
+      ...(await siteInput(judged, links, paths, effects)),
+      interim: options.interim ?? false,
+      pdfs: effects.print !== undefined && season.facility.publish_pdf === true,
+      styleGuide: paths.desk === null,
+    };
+    const pages = await renderSite(input); //                                4 site: shows, computes nothing
     const { desk: folder, out } = paths;
     const tables = folder === null ? [] : await deskFiles(judged, links, { desk: folder, out }, options);
-    const desk = [...tables, ...(await pdfFiles(site, input, links, judged.asOf, effects))];
+    const pdfs = await pdfFiles(pages, input, links, judged.asOf, effects);
+    const [site, desk] = [
+      [...pages, ...pdfs.beside],
+      [...tables, ...pdfs.desk],
+    ];
     checkPages(site, desk, season, links); //                                5 nobody in another's page, nothing from elsewhere
     await publish(site, desk, paths, effects); //                            6 both folders at once
-    const pages = site.filter(({ path }) => path.endsWith(".html")).length;
-    return { ...assessed(judged), links, pages };
+    const count = site.filter(({ path }) => path.endsWith(".html")).length;
+    return { ...assessed(judged), links, pages: count };
   });
 }
 
@@ -63,7 +72,7 @@ export async function preview(
 ): Promise<SiteInput> {
   const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics), options.asOf, effects);
   const links = linksOf(await secretOf(paths.state, effects), judged.told.map(asLinkSubject), judged.asOf);
-  return siteInput(judged, links, paths, effects);
+  return { ...(await siteInput(judged, links, paths, effects)), styleGuide: true };
 }
 
 const asLinkSubject = ({ athlete, withheld }: Judgement["told"][number]) => ({

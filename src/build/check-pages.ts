@@ -6,6 +6,8 @@ import type { Season } from "../schema/season.ts";
 import { seasonCheck } from "./named.ts";
 
 const TEXT = /\.(?:html|css|svg|txt|js)$/;
+/** Shows one athlete's report, on this machine alone: no other kind of folder may hold it. */
+const STYLE_GUIDE = "style/index.html";
 
 /**
  * The last look at finished pages: nothing may be fetched from elsewhere, nobody may stand in another's page. What the trainer
@@ -31,7 +33,7 @@ export function checkPages(
   const names = seasonCheck(season, tokens);
   const owners = new Map(links.map(({ path, athlete }) => [path, athlete]));
   for (const { path, body } of site) {
-    if (!TEXT.test(path)) continue;
+    if (!TEXT.test(path) || path === STYLE_GUIDE) continue;
     // Other languages, units and all the numbers lie below the link's own folder.
     const owner = owners.get(/^[^/]+\/[^/]+\//.exec(path)?.[0] ?? "") ?? null;
     const [named] = names(typeof body === "string" ? body : Buffer.from(body).toString("utf8"), owner);

@@ -5,6 +5,7 @@ import { seasonBridges } from "../report/bridges.ts";
 import { groupFacts } from "../report/group-facts.ts";
 import { brokenLimits } from "../report/limits.ts";
 import { reportFor } from "../report/report.ts";
+import { rounded } from "../report/rounded.ts";
 import { AthleteReport } from "../report/schema.ts";
 import { textFindings } from "../report/texts.ts";
 import type { Effects } from "../schema/effects.ts";
@@ -51,7 +52,7 @@ function asideOf(season: Season, athlete: string): Partial<Record<SetAsideReason
 /** Held against its schema before anything reads it, so that a NaN stops here; keys come out in the schema's order. */
 function checked(report: AthleteReport, id: string): AthleteReport {
   const parsed = AthleteReport.safeParse(report);
-  if (parsed.success) return parsed.data;
+  if (parsed.success) return rounded(parsed.data);
   const first = parsed.error.issues[0];
   throw new Error(`the report of ${id} does not fit its schema at ${first?.path.join("/")}: ${first?.message}`);
 }

@@ -7,9 +7,15 @@ import type { BuildEffects } from "./terms.ts";
 
 const PAPERS: readonly Paper[] = ["A4", "Letter"];
 
+/** Printed files: for the desk, and for the site beside their pages. */
+interface Printed {
+  readonly desk: readonly Output[];
+  readonly beside: readonly Output[];
+}
+
 /**
  * Every published report as PDF, in each language and on both papers, for the desk: `pdf/<id>-<reader>-<language>-<paper>.pdf`. Several links of one
- * reader have one page, and one file.
+ * reader have one page, and one file. Where the facility wants it, each also lies beside its page, on the paper of its units.
  *
  * @param asOf day that stands in the files as that of making
  */
@@ -19,15 +25,20 @@ export async function pdfFiles(
   links: readonly Link[],
   asOf: string,
   { print, progress }: Pick<BuildEffects, "print" | "progress">,
-): Promise<Output[]> {
-  if (print === undefined) return [];
+): Promise<Printed> {
+  if (print === undefined) return { desk: [], beside: [] };
   const athletes = new Map(links.map(({ token, athlete }) => [token, athlete]));
   const jobs = new Map<string, PdfJob>();
-  for (const { token, reader, language, page } of printedPages(input)) {
+  const wanted = new Map<string, string>();
+  for (const { token, reader, language, units, page, beside } of printedPages(input)) {
+    const own: Paper = units === "metric" ? "A4" : "Letter";
     for (const paper of PAPERS) {
       const path = `pdf/${athletes.get(token)}-${reader}-${language}-${paper.toLowerCase()}.pdf`;
       if (!jobs.has(path)) jobs.set(path, { page, paper, path });
+      if (input.pdfs === true && paper === own) wanted.set(beside, path);
     }
   }
-  return print(site, [...jobs.values()], asOf, (done, of) => progress("pdf", done, of));
+  const desk = await print(site, [...jobs.values()], asOf, (done, of) => progress("pdf", done, of));
+  const bodies = new Map(desk.map(({ path, body }) => [path, body]));
+  return { desk, beside: [...wanted].map(([path, from]) => ({ path, body: bodies.get(from)! })) };
 }

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { DESK_PATTERNS, guard, type Output, SITE_PATTERNS } from "../publish/guard.ts";
+import { DESK_PATTERNS, guard, type Output, PREVIEW_PATTERNS, SITE_PATTERNS } from "../publish/guard.ts";
 import { takeLock } from "../publish/lock.ts";
 import { checkOurs } from "../publish/ours.ts";
 import { recover, swap } from "../publish/swap.ts";
@@ -37,7 +37,7 @@ export async function publish(
   paths: Paths,
   effects: BuildEffects,
 ): Promise<void> {
-  guard(site, SITE_PATTERNS);
+  guard(site, paths.desk === null ? PREVIEW_PATTERNS : SITE_PATTERNS);
   guard(desk, DESK_PATTERNS);
   const replacements = [{ folder: paths.out, files: site }];
   if (paths.desk !== null) replacements.push({ folder: paths.desk, files: desk });

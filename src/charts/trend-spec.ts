@@ -14,12 +14,13 @@ const dot = (fill: string) => ({ type: "point", shape: "circle", filled: false, 
 /** Height over the foot of the plot at which the marks of notes stand, px. */
 export const NOTE_LIFT = 5;
 
-/** Back to front: absences, the quiet ribbon, changes of set-up, notes, band, goal, line, dots, block means, words. */
+/** Back to front: absences, the quiet ribbon, changes of set-up, changes of plan, notes, band, goal, line, dots, block means, words. */
 export const TREND_SPEC: TopLevelSpec = {
   datasets: {
     away: [],
     awayWords: [],
     quiet: [],
+    plans: [],
     notes: [],
     band: [],
     line: [],
@@ -87,6 +88,11 @@ export const TREND_SPEC: TopLevelSpec = {
         y: 0,
         y2: { expr: "height" },
       },
+      encoding: { x: at("x", "y").x },
+    },
+    {
+      data: { name: "plans" },
+      mark: { type: "rule", stroke: "var(--second)", y: 0, y2: { expr: "height" } },
       encoding: { x: at("x", "y").x },
     },
     {

@@ -13,23 +13,18 @@ import { valueAxis } from "./value-axis.ts";
 export interface TrendParts {
   readonly series: Pick<
     Series,
-    | "sessions"
-    | "first"
-    | "last"
-    | "trend"
-    | "decimals"
-    | "breaks"
-    | "stretches"
-    | "joined"
-    | "better"
-    | "window"
-    | "worth"
-  >;
+    "first" | "last" | "decimals" | "breaks" | "stretches" | "joined" | "better" | "window" | "worth"
+  > & {
+    readonly sessions: readonly Pick<Series["sessions"][number], "date" | "n" | "mean">[];
+    readonly trend: Pick<Series["trend"], "sessionLine">;
+  };
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;
   /** Days with a note that this reader sees, ISO dates in any order. */
   readonly notes: readonly string[];
+  /** Days on which the plan for this measure changed, likewise. */
+  readonly plans: readonly string[];
 }
 
 /** Every word that the chart shows, already in the reader's language. */
@@ -51,7 +46,7 @@ const LEAST_AREA = 16;
 
 /**
  * One series over the season: a dot per session (area by swings, hollow below four), the session line with its band when the report
- * has one, goal, absences, days with a note, block means, and where the set-up became another one an upright line with the mean of each
+ * has one, goal, absences, days with a note, changes of plan, block means, and where the set-up became another one an upright line with the mean of each
  * stretch. Behind them all lies one quiet ribbon: the window of a window measure, else the smallest change that matters up and down
  * from where the line starts. Any number of sessions, none included, gives a chart.
  *
@@ -83,6 +78,7 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
   const line = [band[0], band.at(-1)].flatMap((point) => (point === undefined ? [] : [{ x: point.x, y: point.y }]));
   const awayWords = awayLabels(away, words.away, textWidth(words.away, LABEL_PX, 400), xDomain, plot.width);
   const notes = noteMarks(parts.notes, xDomain);
+  const plans = noteMarks(parts.plans, xDomain);
   const labels = trendLabels({
     blocks,
     dots,
@@ -108,6 +104,7 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
       awayWords: labels.away,
       quiet,
       notes,
+      plans,
       band: band.map(({ x, low, high }) => ({ x, low, high })),
       line,
       goal: goals,

@@ -20,6 +20,7 @@ export const USAGE = `Usage: npm run <command> -- [options]
   --season DIR    folder with content/, data/, _site/, _desk/ (default: this project)
   --content DIR   --data DIR   --out DIR   --desk DIR     each of them alone
   --as-of DATE    the day the reports stand for, yyyy-mm-dd (default: the last measured day of the season)
+  --interim       build, pdf, start: a short note in place of each family's report, while the season lasts
   --port N        start: port on 127.0.0.1 (default: a free one)
   --json          print one JSON document instead of a table
 

@@ -18,13 +18,13 @@ export async function pdfCommand(called: Called, terminal: Terminal): Promise<Ex
 }
 
 async function built(
-  { paths, asOf, json }: Called,
+  { paths, asOf, json, flags }: Called,
   terminal: Terminal,
   more: Pick<BuildEffects, "print">,
 ): Promise<Exit> {
   const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess, ...more };
   const started = effects.elapsedMs();
-  const made = await build(paths, { asOf, say: sayProblem }, effects)
+  const made = await build(paths, { asOf, interim: flags.interim, say: sayProblem }, effects)
     .catch((error: unknown) => {
       // Whoever reads the output as JSON is told there; people read it where failures are told.
       if (json && error instanceof SeasonUnreadable) terminal.print(foundJson(withoutSeason(error)));

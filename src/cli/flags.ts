@@ -24,7 +24,14 @@ const TEXTS = {
   ],
 } as const;
 const LISTS = { map: ["column", "ignore", "words", "fixed"], new: ["alias", "position"] } as const;
-const SWITCHES = { check: ["all", "codes"], map: ["yes", "replace"], new: ["yes"] } as const;
+const SWITCHES = {
+  build: ["interim"],
+  pdf: ["interim"],
+  start: ["interim"],
+  check: ["all", "codes"],
+  map: ["yes", "replace"],
+  new: ["yes"],
+} as const;
 
 type Values = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
 
@@ -34,6 +41,7 @@ export interface Flags {
   readonly codes: boolean;
   readonly yes: boolean;
   readonly replace: boolean;
+  readonly interim: boolean;
   /** Option -> its text; one that was not given is not there. */
   readonly texts: Readonly<Record<string, string>>;
   /** Option -> its texts in the order given; nothing for one that was not given. */
@@ -71,6 +79,7 @@ export function flagsOf(values: Values): Flags {
     codes: values.codes === true,
     yes: values.yes === true,
     replace: values.replace === true,
+    interim: values.interim === true,
     texts: Object.fromEntries(texts) as Record<string, string>,
     list: (name) => {
       const given = values[name];

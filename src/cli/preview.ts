@@ -16,11 +16,15 @@ export interface Previewed {
  * One build of the preview, in a process of its own so that changed components are read anew. Called by `start` with the
  * paths and the day as JSON; answers over the channel between the two.
  */
-const { paths, asOf } = JSON.parse(process.argv[2] ?? "{}") as { paths: Paths; asOf: string };
+const { paths, asOf, interim } = JSON.parse(process.argv[2] ?? "{}") as {
+  paths: Paths;
+  asOf: string;
+  interim: boolean;
+};
 const terminal = thisTerminal();
 const effects = { ...realEffects(terminal.tell, terminal.display), runner: thisProcess };
 try {
-  const built = await build(paths, { asOf, say: sayProblem }, effects).finally(effects.finished);
+  const built = await build(paths, { asOf, interim, say: sayProblem }, effects).finally(effects.finished);
   for (const line of problemLines(built.problems.filter(({ level }) => level === "error"))) terminal.tell(line);
   const names = new Map(built.athletes.map(({ id, name }) => [id, name]));
   const named = built.links.map((link) => ({ ...link, name: names.get(link.athlete) ?? link.athlete }));

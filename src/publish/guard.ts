@@ -19,9 +19,14 @@ export const SITE_PATTERNS: readonly RegExp[] = [
   // Other languages and units lie beside the page, all the numbers behind a family's report in a folder of their own.
   new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?index\\.html$`),
   new RegExp(`^r/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?(?:numbers|card)/index\\.html$`),
+  // Printed copies, where the facility wants them published.
+  new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?report\\.pdf$`),
   // Pictures of notes lie beside the page that shows them, behind the same token.
   new RegExp(`^[rc]/${TOKEN_PATTERN}/${NAME}\\.${IMAGE}$`),
 ];
+
+/** Every file that a preview may hold: also the page that shows what pages are made of. */
+export const PREVIEW_PATTERNS: readonly RegExp[] = [...SITE_PATTERNS, /^style\/index\.html$/];
 
 /** Every file that may stand in `_desk/`. */
 export const DESK_PATTERNS: readonly RegExp[] = [

@@ -31,6 +31,7 @@ export const CLUB_FIELDS: readonly string[] = [
   "hitting",
   "work",
   "measuring",
+  "checkIns",
   "notes",
   "closings",
   "references",

@@ -31,6 +31,10 @@ export function conditionKey(condition: Condition): string {
 export const rolesOf = (bats: readonly Implement[]): ReadonlyMap<string, string> =>
   new Map(bats.flatMap((bat) => (bat.role ? [[bat.id, bat.role] as const] : [])));
 
+/** Where a swing was made if not at the facility: `home`, `club`, `game`. What names no place was made here. */
+export const elsewhere = ({ place }: Condition): string | null =>
+  place === undefined || place === "facility" ? null : place;
+
 /** The band of 5 mph that holds a speed: lower end included. */
 export function pitchBand(mph: number): [number, number] {
   const low = Math.floor(mph / PITCH_BAND_MPH) * PITCH_BAND_MPH;

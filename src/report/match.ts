@@ -1,6 +1,6 @@
 import type { ConditionWritten } from "../schema/condition.ts";
 import type { Implement } from "../schema/tables.ts";
-import { conditionKey, rolesOf } from "./condition.ts";
+import { conditionKey, elsewhere, rolesOf } from "./condition.ts";
 import type { ConditionOutcomes, Outcomes, Strand } from "./group.ts";
 import type { Condition } from "./schema.ts";
 
@@ -28,9 +28,10 @@ function fits(condition: Condition, named: Condition, roles: ReadonlyMap<string,
 /** Tests are not training. */
 const isTest = ({ purpose }: Condition): boolean => purpose === "test";
 
-/** Two conditions on the same side, of tests or of training, and with pitch speeds read at the same place, as far as both say. */
+/** Two conditions of one place, on the same side, of tests or of training, and with pitch speeds read alike, as far as both say. */
 const meet = (one: Condition, other: Condition): boolean =>
   isTest(one) === isTest(other) &&
+  elsewhere(one) === elsewhere(other) &&
   (["side", "pitchSpeedAt", "load", "protocol"] as const).every(
     (key) => !one[key] || !other[key] || one[key] === other[key],
   );
@@ -57,7 +58,8 @@ export function outcomesIn(
 /**
  * Finds the strands of a measure or goal. The strand with exactly the named values where there is one, else a pool of all
  * that lie in it; but the two sides of a switch hitter, pitch speeds read at different places, tests and training, and slaps and
- * full swings never meet: each gives a match of its own.
+ * full swings never meet: each gives a match of its own. Swings at home, at a club or in games are looked at where the condition names
+ * their place, or where there are no others.
  *
  * @returns no match when nothing was measured there
  */
@@ -73,12 +75,16 @@ export function match(
   if (exact) return [{ condition: named, pooled: false, parts: [exact] }];
 
   const roles = rolesOf(bats);
-  const inside = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
+  const fitting = ofMetric.filter((strand) => !strand.condition.swing && fits(strand.condition, named, roles));
+  const here = named.place === undefined ? fitting.filter(({ condition }) => elsewhere(condition) === null) : [];
+  const inside = here.length > 0 ? here : fitting;
   const apart = new Map<string, Strand[]>();
   for (const strand of inside) {
     const { side, pitchSpeedAt, load, protocol } = strand.condition;
     const key = JSON.stringify(
-      [side, pitchSpeedAt, load, protocol].map((part) => part ?? null).concat(String(isTest(strand.condition))),
+      [side, pitchSpeedAt, load, protocol, elsewhere(strand.condition)]
+        .map((part) => part ?? null)
+        .concat(String(isTest(strand.condition))),
     );
     apart.set(key, [...(apart.get(key) ?? []), strand]);
   }
@@ -94,6 +100,7 @@ export function match(
         ...(several && pitchSpeedAt ? { pitchSpeedAt } : {}),
         ...(several && load ? { load } : {}),
         ...(several && protocol ? { protocol } : {}),
+        ...(several && elsewhere(parts[0]!.condition) ? { place: elsewhere(parts[0]!.condition)! } : {}),
       };
       return { condition, pooled: true, parts };
     });

@@ -1,8 +1,10 @@
 import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
+import { aimsOf } from "./aims.ts";
 import { contextFor } from "./athlete-context.ts";
 import { bridgesIn } from "./bridges.ts";
 import { allMeasuresCounted } from "./change/all-measures.ts";
+import { checkInsOf } from "./check-ins.ts";
 import { facilityOf } from "./facility-part.ts";
 import { flagsOf } from "./flags.ts";
 import { gateReport } from "./gate-report.ts";
@@ -11,6 +13,7 @@ import { goalsOf } from "./goals.ts";
 import { strandsOf } from "./group.ts";
 import { hittingReport } from "./hitting/hitting.ts";
 import type { ReportInput } from "./input.ts";
+import { interimOf } from "./interim.ts";
 import { measuredBy } from "./measured-by.ts";
 import { MEASURED_RATES } from "./measured-rates.ts";
 import { measuresOf } from "./measures.ts";
@@ -114,12 +117,15 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
       asOf,
     }),
     method: MEASURED_RATES,
+    checkIns: checkInsOf(strands, series, athlete, context),
+    aims: aimsOf({ season, athlete }, { conditions, judged }),
+    interim: interimOf(athlete, facility, asOf),
     gate: gateReport(athlete, { judged, conditions, ...gating }, { season, series, measures, context }),
     hitting: hittingReport({ season, athlete, conditions, judged }, series, person, asOf),
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility, prioritiesOf(athlete, drills, facility.season, series)),
-    notes: notesOf(athlete, facility, person.displayName),
+    notes: notesOf(athlete, facility, person.displayName, series),
     closings: closingsOf(athlete, facility),
     program: programOf(athlete, facility, drills),
     suggestions: suggestionsOf(strands, context),

@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { GOAL_STATUSES, NOT_COUNTED_REASONS, READERS, SET_ASIDE_REASONS } from "../schema/reasons.ts";
+import {
+  GOAL_STATUSES,
+  HOLD_ANSWERS,
+  NO_HOLD_ANSWERS,
+  NOT_COUNTED_REASONS,
+  READERS,
+  SET_ASIDE_REASONS,
+} from "../schema/reasons.ts";
 import { GateReport, HittingReport } from "./hitting-schema.ts";
 import { Condition, Count, Day, Interval, Num, NumOrNull, Text, TextOrNull } from "./schema-parts.ts";
 import { Series } from "./series-schema.ts";
@@ -90,6 +97,68 @@ export const NoteReport = z.strictObject({
   body: Text,
   /** Picture name -> path of the file beside the note, relative to the season folder. */
   images: z.record(Text, Text),
+  /** For a change of plan: places in `series` of the measures it is about, whose charts show its day. */
+  series: z.array(Count),
+});
+
+/** A share of reps with Wilson's interval. */
+const Share = { count: Count, of: Count, share: Num, ci95: Interval };
+const AimBlock = z.strictObject({ from: Day, to: Day, days: Count, ...Share });
+
+/** How many of a drill's reps were inside one of its aims. */
+const AimReport = z.strictObject({
+  drill: Text,
+  label: LocalText,
+  /** Null for a zone. */
+  metric: TextOrNull,
+  unit: Text,
+  decimals: Count,
+  zone: LocalText.nullable(),
+  window: Interval.nullable(),
+  atLeast: NumOrNull,
+  days: z.array(z.strictObject({ date: Day, inside: Count, of: Count, share: Num })),
+  dayCount: Count,
+  all: z.strictObject(Share),
+  /** The blocks of every series; null with too few days for both. */
+  first: AimBlock.nullable(),
+  last: AimBlock.nullable(),
+  /** Mean of the last days' shares less that of the first, with Welch's interval. */
+  change: z.strictObject({ estimate: Num, ci95: Interval }).nullable(),
+});
+
+/** One measure elsewhere (at home, at a club, in games) against the last block here. */
+const CheckIn = z.strictObject({
+  place: Text,
+  metric: Text,
+  unit: Text,
+  decimals: Count,
+  condition: Condition,
+  /** Places in `series`: elsewhere, and the same here; null where the same was not done here. */
+  series: Count,
+  here: Count.nullable(),
+  /** Sessions elsewhere since the last block here began; null where there are none. */
+  there: z.strictObject({ from: Day, to: Day, sessions: Count, n: Count, mean: Num }).nullable(),
+  /** Elsewhere less here. */
+  difference: z.strictObject({ estimate: Num, ci95: Interval, ci90: Interval, df: NumOrNull }).nullable(),
+  /** The smallest difference that matters. */
+  worth: NumOrNull,
+  answer: z.enum(HOLD_ANSWERS).nullable(),
+  /** Why there is no answer. */
+  why: z.enum(NO_HOLD_ANSWERS).nullable(),
+});
+
+const Work = { days: Count, swings: Count, logged: Count };
+
+/** How the season stands while it lasts. */
+const Interim = z.strictObject({
+  /** Days on which the athlete was to come, those of them on which there was work, and days of work besides. */
+  came: z.strictObject({ planned: Count, kept: Count, besides: Count }).nullable(),
+  sofar: z.strictObject(Work),
+  lately: z.strictObject({ from: Day, ...Work }),
+  /** Places in `facility.phases`. */
+  phase: Count.nullable(),
+  nextPhase: Count.nullable(),
+  nextTest: Day.nullable(),
 });
 
 const Bat = z.strictObject({
@@ -234,6 +303,10 @@ export const AthleteReport = z.strictObject({
     /** Simulated seasons in each case. */
     seasons: Count,
   }),
+  checkIns: z.array(CheckIn),
+  aims: z.array(AimReport),
+  /** Null for readers whom it does not concern. */
+  interim: Interim.nullable(),
   gate: GateReport.nullable(),
   hitting: HittingReport,
   work: z.strictObject({

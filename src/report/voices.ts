@@ -1,7 +1,7 @@
 import type { Facility } from "../schema/facility.ts";
 import type { Drill } from "../schema/pages.ts";
 import type { AthleteSeason } from "../schema/season.ts";
-import type { AthleteReport } from "./schema.ts";
+import type { AthleteReport, Series } from "./schema.ts";
 
 /** Name and role of a staff member by id; an id that is not on the staff list stands for itself. */
 function staff(facility: Facility, id: string | undefined): { name: string | null; role: string | null } {
@@ -9,8 +9,25 @@ function staff(facility: Facility, id: string | undefined): { name: string | nul
   return { name: found?.name ?? id ?? null, role: found?.role ?? null };
 }
 
+/** The measures that a change of plan is about: by a metric, a priority, or a drill of a priority. */
+function measuresAbout(about: readonly string[], athlete: AthleteSeason, series: readonly Series[]): number[] {
+  const priorities = athlete.assessment?.front.priorities ?? [];
+  const metrics = new Set([
+    ...about,
+    ...priorities.flatMap(({ id, drills = [], measures = [] }) =>
+      about.some((topic) => topic === id || drills.includes(topic)) ? measures : [],
+    ),
+  ]);
+  return series.flatMap(({ metric, measure }, index) => (measure !== null && metrics.has(metric) ? [index] : []));
+}
+
 /** Notes in order of date, then of file. */
-export function notesOf(athlete: AthleteSeason, facility: Facility, displayName: string): AthleteReport["notes"] {
+export function notesOf(
+  athlete: AthleteSeason,
+  facility: Facility,
+  displayName: string,
+  series: readonly Series[],
+): AthleteReport["notes"] {
   const order = (a: AthleteSeason["notes"][number], b: AthleteSeason["notes"][number]) =>
     a.front.date === b.front.date ? (a.file < b.file ? -1 : 1) : a.front.date < b.front.date ? -1 : 1;
   return [...athlete.notes].sort(order).map(({ front, body, images }) => {
@@ -25,6 +42,7 @@ export function notesOf(athlete: AthleteSeason, facility: Facility, displayName:
       readers: front.readers ?? [],
       body,
       images: { ...images },
+      series: front.kind === "plan-change" ? measuresAbout(front.about ?? [], athlete, series) : [],
     };
   });
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { PURPOSES } from "./columns.ts";
 import { ConditionWritten } from "./condition.ts";
-import { Id, IsoDate, Language, LocalText, Period } from "./text.ts";
+import { Id, IsoDate, Language, LocalText, Period, Weekday } from "./text.ts";
 
 /** One of the at most eight things the facility judges a season by. */
 export const Measure = z.strictObject({
@@ -28,6 +28,8 @@ export const Facility = z.strictObject({
       phases: z.array(z.strictObject({ id: Id, label: LocalText.optional(), from: IsoDate, to: IsoDate })).optional(),
       baseline: Period.optional(),
       final: Period.optional(),
+      /** On which all are tested; the next one stands in the note in between. */
+      test_days: z.array(IsoDate).optional(),
     })
     .refine((season) => season.start <= season.end, {
       message: "the season's end must not lie before its start",
@@ -61,7 +63,10 @@ export const Facility = z.strictObject({
     )
     .optional(),
   staff: z.array(z.strictObject({ id: Id, name: z.string().min(1), role: z.string().min(1).optional() })).optional(),
-  groups: z.array(z.strictObject({ id: Id, members: z.array(Id) })).optional(),
+  /** `days`: weekdays on which the group is to come. */
+  groups: z.array(z.strictObject({ id: Id, members: z.array(Id), days: z.array(Weekday).optional() })).optional(),
+  /** Periods without training, both days included. */
+  closed: z.array(Period).optional(),
   measures: z.array(Measure).max(8, "at most eight measures: few, trusted numbers").optional(),
   tests: z
     .array(
@@ -80,6 +85,8 @@ export const Facility = z.strictObject({
   ball_not_recorded: z.enum(["count", "leave-out"]).optional(),
   /** Whole years from which heavy bats are swung here; younger athletes' work with them is an error. */
   overload_from_age: z.int().min(0).max(99).optional(),
+  /** `npm run pdf` puts each report's PDF beside its page too, not on the desk alone. */
+  publish_pdf: z.boolean().optional(),
   keep_until: IsoDate.optional(),
   cautions: z.array(LocalText).optional(),
 });

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ConditionWritten } from "./condition.ts";
 import { Measure } from "./facility.ts";
 import { READERS } from "./reasons.ts";
-import { Id, IsoDate, Language } from "./text.ts";
+import { Id, IsoDate, Language, Weekday } from "./text.ts";
 
 const Window = z
   .tuple([z.number(), z.number()])
@@ -111,6 +111,8 @@ export const Profile = z.strictObject({
     .optional(),
   game_bat: z.union([Id, z.array(z.strictObject({ id: Id, from: IsoDate })).min(1)]).optional(),
   joined: IsoDate.optional(),
+  /** Weekdays on which the athlete is to come, where they are not the group's. */
+  days: z.array(Weekday).optional(),
   away: z
     .array(
       z.strictObject({

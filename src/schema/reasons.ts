@@ -115,3 +115,18 @@ export const GOAL_STATUSES = ["met-clear", "met-unsure", "on-course", "behind", 
 /** Readers of a published report. */
 export const READERS = ["family", "club"] as const;
 export type Reader = (typeof READERS)[number];
+
+/** Did what was reached here hold elsewhere? */
+export const HOLD_ANSWERS = ["held", "lower", "cannot-tell"] as const;
+/** Why it cannot be said. */
+export const NO_HOLD_ANSWERS = [
+  "not-here",
+  "set-up-changed",
+  "too-few-here",
+  "too-few-there",
+  "device-unknown",
+  "other-device",
+  "other-bat",
+  "no-better",
+  "no-yardstick",
+] as const;

@@ -18,6 +18,12 @@ export const ClockTime = z
 /** A period; a missing end is open. */
 export const Period = z.strictObject({ from: IsoDate, to: IsoDate });
 
+/** Days of the week as a trainer writes them. */
+export const Weekday = z.enum(
+  ["mon", "tue", "wed", "thu", "fri", "sat", "sun"],
+  "a weekday is mon, tue, wed, thu, fri, sat or sun",
+);
+
 /** Languages in which pages have their sentences. What the trainer writes may be in any other. */
 export const PAGE_LANGUAGES = ["en", "es"] as const;
 

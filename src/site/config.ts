@@ -24,5 +24,6 @@ export function configure(eleventy: EleventyConfig, pages: () => Promise<PageSet
   eleventy.setUseGitIgnore(false);
   eleventy.addGlobalData("pages", pages);
   eleventy.addGlobalData("family", async () => (await pages()).of("family"));
+  eleventy.addGlobalData("style", async () => (await pages()).style);
   eleventy.addGlobalData("club", async () => (await pages()).of("club"));
 }

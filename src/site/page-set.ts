@@ -3,7 +3,7 @@ import type { Reader } from "../schema/reasons.ts";
 import { PAGE_LANGUAGES } from "../schema/text.ts";
 import { type Assets, contentHash, type Look, loadAssets, type SiteFile } from "./assets.ts";
 
-import { type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
+import { isFirst, type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
 import { wordsFor } from "./words.ts";
 
 /** One page to be made: the report as this reader may see it, under a link nobody can guess. */
@@ -21,14 +21,20 @@ export interface SiteInput {
   readonly pages: readonly SitePage[];
   /** Bytes of pictures, by the path that a note's `images` gives. */
   readonly images: ReadonlyMap<string, Uint8Array>;
+  /** The season still lasts: a note stands where the family's report will. */
+  readonly interim?: boolean;
+  /** Each report's PDF lies beside its page. */
+  readonly pdfs?: boolean;
+  /** A page that shows what pages are made of, of the first family's report; for the preview alone. */
+  readonly styleGuide?: boolean;
   readonly progress?: (done: number, of: number) => void;
 }
 
 const TOKEN = /^[A-Za-z0-9_-]{20,}$/;
-const PARTS: Readonly<Record<Reader, readonly PagePart[]>> = {
-  family: ["report", "numbers", "card"],
-  club: ["report"],
-};
+const partsFor = (reader: Reader, interim: boolean): readonly PagePart[] =>
+  reader === "club" ? ["report"] : interim ? ["interim", "card"] : ["report", "numbers", "card"];
+/** What a PDF beside its page is called. */
+export const PDF_NAME = "report.pdf";
 const FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
 /** Kinds of picture that a page may show. SVG is not among them: it may carry script. */
 const PICTURE = /\.(png|jpe?g|webp|gif|avif)$/i;
@@ -41,12 +47,20 @@ export class PageEntry {
   /** Folder of the page, without slashes at its ends: `r/<token>`, `r/<token>/es/metric`. */
   readonly folder: string;
   readonly images: ReadonlyMap<string, string>;
+  readonly pdf: string | null;
 
-  constructor(page: SitePage, variant: Variant, variants: readonly Variant[], images: ReadonlyMap<string, string>) {
+  constructor(
+    page: SitePage,
+    variant: Variant,
+    variants: readonly Variant[],
+    images: ReadonlyMap<string, string>,
+    pdfs: boolean,
+  ) {
     this.page = page;
     this.variant = variant;
     this.variants = variants;
     this.folder = `${pageFolder(page)}/${variant.folder}`.replace(/\/$/, "");
+    this.pdf = pdfs && isPrinted(page, variant) ? PDF_NAME : null;
     const up = wayUp(variant);
     this.images = new Map([...images].map(([path, name]) => [path, `${up}${name}`]));
   }
@@ -61,11 +75,13 @@ export class PageSet {
   readonly entries: readonly PageEntry[];
   /** Shared files and pictures: all that is not made by a page entry. */
   readonly files: readonly SiteFile[];
+  /** The report whose parts the style page shows; none outside a preview. */
+  readonly style: readonly PageEntry[];
   /** Told about every page that is finished. */
   readonly finished: () => void;
 
   constructor(
-    input: Pick<SiteInput, "facility" | "languages" | "progress">,
+    input: Pick<SiteInput, "facility" | "languages" | "progress" | "styleGuide">,
     assets: Assets,
     entries: readonly PageEntry[],
     files: readonly SiteFile[],
@@ -75,6 +91,8 @@ export class PageSet {
     this.assets = assets;
     this.entries = entries;
     this.files = files;
+    const first = entries.find(({ page, variant }) => page.reader === "family" && variant.part === "report");
+    this.style = input.styleGuide === true && first !== undefined ? [first] : [];
     let done = 0;
     this.finished = () => {
       done += 1;
@@ -120,32 +138,36 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
     seen.add(token);
     const pictures = picturesOf(page, folder, input.images);
     files.push(...pictures.files);
-    const variants = waysOf(page, input.languages);
-    return variants.map((variant) => new PageEntry(page, variant, variants, pictures.names));
+    const variants = waysOf(page, input);
+    return variants.map((variant) => new PageEntry(page, variant, variants, pictures.names, input.pdfs === true));
   });
   return new PageSet(input, assets, entries, files);
 }
 
 /** Reports that are printed: each link's own, in every language and the facility's units. */
-export function printedPages({ pages, languages }: SiteInput) {
-  return pages.flatMap((page) =>
-    waysOf(page, languages)
-      .filter(({ part, units }) => part === "report" && units === page.report.facility.units)
+export function printedPages(input: SiteInput) {
+  return input.pages.flatMap((page) =>
+    waysOf(page, input)
+      .filter((variant) => isPrinted(page, variant))
       .map(({ language, folder }) => ({
-        ...{ token: page.token, reader: page.reader, language },
+        ...{ token: page.token, reader: page.reader, language, units: page.report.facility.units },
         page: `${pageFolder(page)}/${folder}index.html`,
+        beside: `${pageFolder(page)}/${folder}${PDF_NAME}`,
       })),
   );
 }
 
-function waysOf({ report, reader }: SitePage, languages: readonly string[]): Variant[] {
+const isPrinted = ({ report }: SitePage, { part, units }: Variant): boolean =>
+  isFirst(part) && units === report.facility.units;
+
+function waysOf({ report, reader }: SitePage, { languages, interim = false }: SiteInput): Variant[] {
   const own = { language: wordsFor(report.athlete.language).language, units: report.facility.units };
   const offered = PAGE_LANGUAGES.filter((language) => languages.includes(language));
   const hasCard = (report.program?.items.length ?? 0) > 0;
   return variantsOf(
     own,
     offered,
-    PARTS[reader].filter((part) => part !== "card" || hasCard),
+    partsFor(reader, interim).filter((part) => part !== "card" || hasCard),
   );
 }
 

@@ -24,6 +24,8 @@ export interface AthletePage {
   readonly charts: ReadonlyMap<string, string>;
   readonly assets: AssetNames;
   readonly variant: Variant;
+  /** Name of the PDF beside the page; null where there is none. */
+  readonly pdf: string | null;
   /** Language in which the facility's staff write. */
   readonly writtenIn: string;
   /** Every way in which this link's report is shown. */

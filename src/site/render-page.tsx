@@ -3,16 +3,20 @@ import { render } from "preact-render-to-string";
 import { CardPage } from "./components/card.tsx";
 import { ClubPage } from "./components/club.tsx";
 import { FamilyPage } from "./components/family.tsx";
+import { InterimPage } from "./components/interim.tsx";
 import { NumbersPage } from "./components/numbers.tsx";
+import { StyleGuide } from "./components/style-guide.tsx";
 import type { PageEntry, PageSet } from "./page-set.ts";
 import { AthleteContext, type Reading, ReadingContext } from "./reading.ts";
 import { drawCharts } from "./season-charts.ts";
+import { styleView } from "./style-view.ts";
 import type { PagePart } from "./variants.ts";
 import { wordsFor } from "./words.ts";
 
 /** Pages of a family's link. */
 const PAGES: Readonly<Record<PagePart, VNode>> = {
   report: <FamilyPage />,
+  interim: <InterimPage />,
   numbers: <NumbersPage />,
   card: <CardPage />,
 };
@@ -23,7 +27,10 @@ export function htmlOf(document: VNode): string {
 }
 
 /** One athlete's page for one reader. */
-export async function renderAthletePage(set: PageSet, { page, images, variant, variants }: PageEntry): Promise<string> {
+export async function renderAthletePage(
+  set: PageSet,
+  { page, images, variant, variants, pdf }: PageEntry,
+): Promise<string> {
   const { report, reader } = page;
   const reading: Reading = {
     source: report,
@@ -34,7 +41,17 @@ export async function renderAthletePage(set: PageSet, { page, images, variant, v
   const html = htmlOf(
     <ReadingContext.Provider value={reading}>
       <AthleteContext.Provider
-        value={{ reader, report, charts, images, variant, variants, writtenIn: set.language, assets: set.assets.names }}
+        value={{
+          reader,
+          report,
+          charts,
+          images,
+          variant,
+          variants,
+          writtenIn: set.language,
+          assets: set.assets.names,
+          pdf,
+        }}
       >
         {reader === "club" ? <ClubPage /> : PAGES[variant.part]}
       </AthleteContext.Provider>
@@ -42,4 +59,23 @@ export async function renderAthletePage(set: PageSet, { page, images, variant, v
   );
   set.finished();
   return html;
+}
+
+/** The page that shows what pages are made of, with the parts of one report. Its links lead nowhere: it is looked at, not read. */
+export async function renderStyleGuide(set: PageSet, { page, variant }: PageEntry): Promise<string> {
+  const { report, reader } = page;
+  const { files, names } = set.assets;
+  const view = styleView(String(files.find(({ path }) => path === names.styles)?.body));
+  const reading: Reading = { source: { ...report, style: view }, words: wordsFor("en"), units: variant.units };
+  const charts = await drawCharts(report, reader, reading, variant.part);
+  const none = { images: new Map(), variants: [], pdf: null };
+  return htmlOf(
+    <ReadingContext.Provider value={reading}>
+      <AthleteContext.Provider
+        value={{ reader, report, charts, variant, writtenIn: set.language, assets: names, ...none }}
+      >
+        <StyleGuide view={view} />
+      </AthleteContext.Provider>
+    </ReadingContext.Provider>,
+  );
 }

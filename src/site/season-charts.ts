@@ -10,6 +10,7 @@ import { axisTitle } from "./axis-title.ts";
 import { plainCondition } from "./components/condition.tsx";
 import { plainName } from "./components/names.tsx";
 import {
+  aimId,
   clubCharts,
   compareId,
   isGoalOf,
@@ -60,8 +61,10 @@ async function drawAll(
       if (svg !== null) charts.set(peersId(placed.index), svg);
     }
     for (const [id, svg] of await drawHitting(report, reading)) charts.set(id, svg);
+    for (const index of report.aims.keys()) charts.set(aimId(index), await drawAim(report, index, reading));
     return charts;
   }
+  if (part === "interim" || part === "card") return charts;
   for (const placed of lines) {
     if (placed.series.sessions.length < 2) continue;
     charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
@@ -91,6 +94,7 @@ async function drawTrend(report: AthleteReport, { series, index }: Placed, readi
         away: report.athlete.away,
         goal: mark === null ? null : { low: mark.low * factor, high: mark.high * factor },
         notes: report.notes.map(({ date }) => date),
+        plans: report.notes.flatMap((note) => (note.series.includes(index) ? [note.date] : [])),
       },
       {
         yTitle: axisTitle(words, series.metric, unit),
@@ -98,6 +102,46 @@ async function drawTrend(report: AthleteReport, { series, index }: Placed, readi
         away: words.text("work.away"),
         first: series.first === null ? "" : words.text("measure.firstMark", { value: number(series.first.mean) }),
         last: series.last === null ? "" : words.text("measure.lastMark", { value: number(series.last.mean) }),
+      },
+      localeOf(words.language),
+    ),
+  );
+}
+
+/** The share of a drill's reps inside its aim, a dot a day. */
+async function drawAim(report: AthleteReport, index: number, reading: Reading): Promise<string> {
+  const { words, units } = reading;
+  const { days, first, last } = report.aims[index]!;
+  const end = (of: typeof first) => of && { ...of, sessions: of.days, n: of.of, mean: 100 * of.share };
+  const mark = (key: "measure.firstMark" | "measure.lastMark", of: typeof first) =>
+    of === null
+      ? ""
+      : words.text(key, {
+          value: formatFigure(of.share, { unit: null, decimals: 0, share: true }, words.language, units).text,
+        });
+  return drawSvg(
+    trendChart(
+      aimId(index),
+      {
+        series: {
+          sessions: days.map(({ date, of, share }) => ({ date, n: of, mean: 100 * share })),
+          first: end(first),
+          last: end(last),
+          ...{ trend: { sessionLine: null }, breaks: [], stretches: [], joined: false },
+          ...{ decimals: 0, better: "higher", window: null, worth: null },
+        },
+        period: report.period,
+        away: report.athlete.away,
+        goal: null,
+        notes: [],
+        plans: [],
+      },
+      {
+        yTitle: words.text("aim.axis"),
+        goal: "",
+        away: words.text("work.away"),
+        first: mark("measure.firstMark", first),
+        last: mark("measure.lastMark", last),
       },
       localeOf(words.language),
     ),

@@ -1,7 +1,13 @@
 import type { UnitSystem } from "./figures.ts";
 
-/** What a page of a link holds: the report, all the numbers behind it, or the athlete's card for the cage. */
-export type PagePart = "report" | "numbers" | "card";
+/**
+ * What a page of a link holds: the report, or a note in its place while the season lasts; all the numbers behind it; the athlete's card
+ * for the cage.
+ */
+export type PagePart = "report" | "interim" | "numbers" | "card";
+
+/** The part that lies at the link itself. */
+export const isFirst = (part: PagePart): boolean => part === "report" || part === "interim";
 
 /** One way in which a report is shown: language, units, part. */
 export interface Variant {
@@ -35,7 +41,7 @@ export function variantsOf(
         folder: [
           language === own.language ? "" : `${language}/`,
           units === own.units ? "" : `${units}/`,
-          part === "report" ? "" : `${part}/`,
+          isFirst(part) ? "" : `${part}/`,
         ].join(""),
       })),
     ),

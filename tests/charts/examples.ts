@@ -106,22 +106,25 @@ export const PARTS: Readonly<Record<string, TrendParts>> = {
     away: AWAY,
     goal: { low: 72, high: 72 },
     notes: ["2025-11-20", "2025-10-12", "2025-11-20", "2024-01-01"],
+    plans: [],
   },
-  drop: { series: series(drop, blocks(drop, 4)), period: PERIOD, away: AWAY, goal: null, notes: [] },
+  drop: { series: series(drop, blocks(drop, 4)), period: PERIOD, away: AWAY, goal: null, notes: [], plans: [] },
   window: {
     series: series(angle, { ...blocks(angle, 5), trend: line(5, 8, 0.2), better: "window", window: [4, 11] }),
     period: PERIOD,
     away: [],
     goal: { low: 4, high: 11 },
     notes: [],
+    plans: [],
   },
-  none: { series: series([]), period: PERIOD, away: AWAY, goal: null, notes: [] },
+  none: { series: series([]), period: PERIOD, away: AWAY, goal: null, notes: [], plans: [] },
   one: {
     series: series([session("2025-11-03", 58.2, 12)]),
     period: PERIOD,
     away: [],
     goal: { low: 60, high: 60 },
     notes: [],
+    plans: [],
   },
   two: {
     series: series([session("2025-11-03", 58.2, 12), session("2026-01-20", 59.6, 3)]),
@@ -129,6 +132,7 @@ export const PARTS: Readonly<Record<string, TrendParts>> = {
     away: [],
     goal: null,
     notes: [],
+    plans: [],
   },
   alike: {
     series: series(Array.from({ length: 9 }, (_, i) => session(day(i * 12), 60, 10))),
@@ -136,6 +140,7 @@ export const PARTS: Readonly<Record<string, TrendParts>> = {
     away: [],
     goal: null,
     notes: [],
+    plans: [],
   },
   seconds: {
     series: series(steady(14, 0.171, -0.012, 0.004, [16, 20]), { decimals: 3 }),
@@ -143,6 +148,7 @@ export const PARTS: Readonly<Record<string, TrendParts>> = {
     away: [{ from: "2025-11-27", to: "2025-11-29" }, ...AWAY],
     goal: { low: 0.15, high: 0.15 },
     notes: [],
+    plans: [],
   },
 };
 

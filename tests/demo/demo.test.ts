@@ -111,7 +111,10 @@ describe("the demo's people and files", () => {
     for (const bat of named("implement")) expect(bats).toContain(bat);
     for (const ball of named("ball")) expect(balls).toContain(ball);
     for (const device of [...named("device_bat"), ...named("device_ball")]) expect(devices).toContain(device);
-    const places = new Set(whole.map((row) => `${row.drill} ${row.environment}`));
+    const drilled = whole.filter((row) => row.drill !== "");
+    // Only a game has no drill.
+    expect(whole.filter((row) => row.drill === "" && row.place !== "game")).toEqual([]);
+    const places = new Set(drilled.map((row) => `${row.drill} ${row.environment}`));
     for (const place of places) {
       const [drill = "", environment] = place.split(" ");
       expect(drills.get(drill)?.environment, drill).toBe(environment);

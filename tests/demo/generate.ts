@@ -1,4 +1,5 @@
 import { csvText } from "./csv.ts";
+import { elsewhereFiles } from "./elsewhere.ts";
 import { equipmentFiles } from "./equipment.ts";
 import { cleanExports } from "./exports.ts";
 import { addFaults, EXPORTED_TWICE } from "./faults.ts";
@@ -47,5 +48,6 @@ export function generateDemo(arrival: Arrival = "devices"): Map<string, string> 
     ...referenceFiles(),
     ...sessionLogFiles(),
     ...swingFiles(arrival),
+    ...elsewhereFiles(),
   ]);
 }

@@ -384,6 +384,69 @@ export const full: Report = AthleteReport.parse({
     loggedUnmeasured: 96,
     busiestWeek: 85,
   },
+  checkIns: [
+    {
+      ...{ place: "home", metric: "bat_speed", unit: "mph", decimals: 1, series: 0, here: 0 },
+      condition: { environment: "tee", implement: "game", place: "home" },
+      there: { from: "2026-01-20", to: "2026-02-10", sessions: 4, n: 40, mean: 61.2 },
+      difference: { estimate: -0.4, ci95: [-1.6, 0.8], ci90: [-1.4, 0.6], df: 6.2 },
+      ...{ worth: 1.5, answer: "held" as const, why: null },
+    },
+    {
+      ...{ place: "club", metric: "bat_speed", unit: "mph", decimals: 1, series: 0, here: null },
+      condition: { environment: "live", implement: "game", place: "club" },
+      there: { from: "2026-02-01", to: "2026-02-01", sessions: 1, n: 8, mean: 58 },
+      ...{ difference: null, worth: null, answer: null, why: "not-here" as const },
+    },
+  ],
+  aims: [
+    {
+      ...{
+        drill: "low-tee",
+        label: { en: "Low tee", es: "Tee bajo" },
+        metric: "launch_angle",
+        unit: "deg",
+        decimals: 1,
+      },
+      ...{ zone: null, window: [5, 25] as [number, number], atLeast: null },
+      days: ["2025-10-08", "2025-11-05", "2025-12-10", "2026-01-14", "2026-02-11"].map((date, i) => ({
+        ...{ date, inside: 4 + i, of: 10, share: (4 + i) / 10 },
+      })),
+      dayCount: 5,
+      all: { count: 30, of: 50, share: 0.6, ci95: [0.46, 0.72] as [number, number] },
+      first: {
+        from: "2025-10-08",
+        to: "2025-11-05",
+        days: 3,
+        count: 14,
+        of: 30,
+        share: 14 / 30,
+        ci95: [0.3, 0.64] as [number, number],
+      },
+      last: {
+        from: "2025-12-10",
+        to: "2026-02-11",
+        days: 3,
+        count: 21,
+        of: 30,
+        share: 0.7,
+        ci95: [0.52, 0.83] as [number, number],
+      },
+      change: { estimate: 0.24, ci95: [0.05, 0.43] as [number, number] },
+    },
+    {
+      ...{ drill: "mirror", label: "Mirror turns", metric: "bat_speed", unit: "mph", decimals: 1, zone: null },
+      ...{ window: null, atLeast: 50, days: [{ date: "2025-11-05", inside: 2, of: 4, share: 0.5 }], dayCount: 1 },
+      all: { count: 2, of: 4, share: 0.5, ci95: [0.15, 0.85] as [number, number] },
+      ...{ first: null, last: null, change: null },
+    },
+  ],
+  interim: {
+    came: { planned: 54, kept: 41, besides: 2 },
+    sofar: { days: 43, swings: 1290, logged: 96 },
+    lately: { from: "2026-01-24", days: 9, swings: 240, logged: 0 },
+    ...{ phase: 0, nextPhase: 1, nextTest: "2026-02-16" },
+  },
   measuring: {
     devices: [
       {
@@ -433,6 +496,7 @@ export const full: Report = AthleteReport.parse({
       date: "2025-12-15",
       kind: "plan-change",
       about: ["tee-high"],
+      series: [0],
       body: "### Heavier bat\n\nTwo rounds a week.",
     }),
     note({
@@ -586,6 +650,14 @@ export const sparse: Report = AthleteReport.parse({
     family: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
     club: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
   },
+  checkIns: [],
+  aims: [],
+  interim: {
+    came: null,
+    sofar: { days: 3, swings: 44, logged: 0 },
+    lately: { from: "2026-01-24", days: 0, swings: 0, logged: 0 },
+    ...{ phase: null, nextPhase: null, nextTest: null },
+  },
   measuresWithSwings: 1,
   ledger: { read: 44, counted: 44, notCounted: {}, setAside: {} },
   series: [
@@ -671,6 +743,7 @@ function note(part: Partial<Note>): Note {
     readers: ["family"],
     body: "",
     images: {},
+    series: [],
     ...part,
   };
 }

@@ -183,7 +183,14 @@ describe("the family's report", () => {
   });
 
   test("puts words of a trainer who has no role under the notes, not into the hitter's mouth", async () => {
-    const words = { date: "2025-11-01", kind: "words" as const, about: [], readers: ["family" as const], images: {} };
+    const words = {
+      date: "2025-11-01",
+      kind: "words" as const,
+      about: [],
+      readers: ["family" as const],
+      images: {},
+      series: [],
+    };
     const jo = { ...words, author: "jo", role: null, body: "Kept at it." };
     const text = plain(await familyWith({ ...sparse, notes: [jo] }));
     expect(text).toContain("Kept at it.");

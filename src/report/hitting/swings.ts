@@ -2,6 +2,7 @@ import type { AthleteSeason } from "../../schema/season.ts";
 import { wilson } from "../../stats/proportion-ci.ts";
 import { type SessionLine, sessionLine } from "../../stats/session-line.ts";
 import { dayOf, WEEK_MS } from "../calendar.ts";
+import { elsewhere } from "../condition.ts";
 import { feeds, type Judged } from "../gated.ts";
 import type { ReportInput } from "../input.ts";
 import type { Condition } from "../schema.ts";
@@ -12,11 +13,12 @@ export interface Hitting extends Pick<Judged, "conditions" | "judged"> {
   readonly athlete: Pick<AthleteSeason, "profile" | "reps" | "log">;
 }
 
-/** Full swings that count for what the bat did, or for what the ball did; tests and fittings are not training. */
+/** Full swings made here that count for what the bat did, or for what the ball did; tests and fittings are not training. */
 export function rowsFor(side: "bat" | "ball", { conditions, judged }: Hitting): number[] {
   return conditions.flatMap((condition, i) => {
     const training = condition.purpose === undefined || condition.purpose === "training";
-    return feeds(side, judged[i]!) && condition.swing === undefined && training ? [i] : [];
+    const mine = condition.swing === undefined && elsewhere(condition) === null;
+    return feeds(side, judged[i]!) && mine && training ? [i] : [];
   });
 }
 

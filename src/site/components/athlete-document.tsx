@@ -8,7 +8,7 @@ import { Document } from "./document.tsx";
 export function AthleteDocument(props: {
   /** Its title, of the athlete's name and the season. */
   readonly title: MessageKey;
-  readonly kind: "family" | "club" | "card";
+  readonly kind: "family" | "club" | "card" | "card interim";
   readonly children: ComponentChildren;
 }) {
   const { words } = useReading();

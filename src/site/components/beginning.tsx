@@ -1,5 +1,6 @@
 import type { AthleteReport } from "../../report/schema.ts";
 import { useAthlete } from "../reading.ts";
+import { AimLine, hasAim } from "./aims.tsx";
 import { CoachText } from "./coach-text.tsx";
 import { Condition } from "./condition.tsx";
 import { Day } from "./day.tsx";
@@ -76,6 +77,16 @@ function Strand({ priority, at }: { readonly priority: Priority; readonly at: st
           </span>
         </p>
       )}
+      {did.some(({ drill }) => hasAim(report, drill)) ? (
+        <p>
+          <Say k="strand.aims" />{" "}
+          <span class="dots">
+            {did.map(({ drill }) => (
+              <AimLine key={drill} drill={drill} />
+            ))}
+          </span>
+        </p>
+      ) : null}
       {moved.length === 0 ? null : (
         <>
           <p>

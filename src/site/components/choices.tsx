@@ -49,18 +49,20 @@ function Choice({ of, text }: { readonly of: Variant; readonly text: string }) {
 }
 
 const PARTS = {
-  "numbers.to": "numbers",
-  "numbers.back": "report",
-  "card.to": "card",
-  "card.back": "report",
-} as const satisfies Record<string, PagePart>;
+  "numbers.to": ["numbers"],
+  "numbers.back": ["report"],
+  "card.to": ["card"],
+  "interim.card": ["card"],
+  "card.back": ["report", "interim"],
+} as const satisfies Record<string, readonly PagePart[]>;
 
 /** The way from one page of a link to another in the same language and units; nothing where the link has no such page. */
 export function OtherPart({ k }: { readonly k: keyof typeof PARTS }) {
+  const wanted: readonly PagePart[] = PARTS[k];
   const { words } = useReading();
   const { variant, variants } = useAthlete();
   const other = variants.find(
-    ({ part, language, units }) => part === PARTS[k] && language === variant.language && units === variant.units,
+    ({ part, language, units }) => wanted.includes(part) && language === variant.language && units === variant.units,
   );
   if (other === undefined) return null;
   return (

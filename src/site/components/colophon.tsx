@@ -1,10 +1,12 @@
-import { useAthlete } from "../reading.ts";
+import { useAthlete, useReading } from "../reading.ts";
 import { Day } from "./day.tsx";
 import { Say } from "./say.tsx";
 
 /** Whose report this is, whom to ask, and the day it speaks of. */
 export function Colophon() {
-  const { facility } = useAthlete().report;
+  const { words } = useReading();
+  const { report, pdf } = useAthlete();
+  const { facility } = report;
   return (
     <footer class="colophon">
       <p class="dots">
@@ -16,6 +18,13 @@ export function Colophon() {
       {facility.contact === null ? null : (
         <p>
           <Say k="page.contact" with={{ contact: <span data-own>{facility.contact}</span> }} />
+        </p>
+      )}
+      {pdf === null ? null : (
+        <p class="screen">
+          <a href={pdf} type="application/pdf">
+            {words.text("page.pdf")}
+          </a>
         </p>
       )}
     </footer>

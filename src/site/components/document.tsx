@@ -11,7 +11,7 @@ export interface DocumentProps {
   /** What the page may load. */
   readonly policy?: string;
   /** Kind of page, for the style sheet. */
-  readonly kind: "family" | "club" | "card" | "plain" | "desk";
+  readonly kind: "family" | "club" | "card" | "card interim" | "plain" | "desk";
   /** A script of ours beside the style sheet; the page reads the same without it. */
   readonly script?: string;
   readonly notice: string | Readonly<Record<string, string>> | null;

@@ -2,6 +2,7 @@ import { useAthlete } from "../reading.ts";
 import { AthleteDocument } from "./athlete-document.tsx";
 import { Beginning } from "./beginning.tsx";
 import { Cautions, Consent } from "./cautions.tsx";
+import { CheckIns } from "./check-ins.tsx";
 import { Choices, OtherPart } from "./choices.tsx";
 import { Closing } from "./closing.tsx";
 import { Colophon } from "./colophon.tsx";
@@ -30,6 +31,7 @@ export function FamilyPage() {
         <Closing />
         <Measures />
         <Goals />
+        <CheckIns />
         <Work />
         <Hitting />
         <Growth />

@@ -159,7 +159,7 @@ function NoProgress({ goal }: { readonly goal: GoalReport }) {
 }
 
 /** What is wanted, by when. */
-function Aim({ goal, at }: { readonly goal: GoalReport; readonly at: string }) {
+export function Aim({ goal, at }: { readonly goal: GoalReport; readonly at: string }) {
   const { words } = useReading();
   const common = {
     metric: <Named kind="metric" id={goal.metric} />,

@@ -47,9 +47,9 @@ export function Measures() {
 /** For each measure the marks of its chart that are not told beside a chart above. */
 function legendsOf(measures: readonly Placed[], report: AthleteReport): MessageKey[][] {
   const told = new Set<MessageKey>();
-  return measures.map(({ series }) => {
+  return measures.map(({ series, index }) => {
     if (series.sessions.length < 2) return [];
-    const fresh = [captionOf(series), ...besideCaption(series, report)].filter((key) => !told.has(key));
+    const fresh = [captionOf(series), ...besideCaption(series, report, index)].filter((key) => !told.has(key));
     for (const key of fresh) told.add(key);
     return fresh;
   });
@@ -127,13 +127,18 @@ function captionOf({ first, last, trend, breaks, joined }: Series): MessageKey {
 }
 
 /** What else is drawn: the quiet ribbon and the days with a note. */
-function besideCaption({ better, window, worth, trend }: Series, { notes }: AthleteReport): MessageKey[] {
+function besideCaption(
+  { better, window, worth, trend }: Series,
+  { notes }: AthleteReport,
+  index: number,
+): MessageKey[] {
   const isWindow = better === "window" && window !== null;
   const isWorth = better !== "window" && worth !== null && trend.sessionLine !== null;
   return [
     ...(isWindow ? (["measure.captionWindow"] as const) : []),
     ...(isWorth ? (["measure.captionWorth"] as const) : []),
     ...(notes.length > 0 ? (["measure.captionNotes"] as const) : []),
+    ...(notes.some(({ series }) => series.includes(index)) ? (["measure.captionPlan"] as const) : []),
   ];
 }
 

@@ -26,10 +26,13 @@ function useNotes(mine: (note: NoteReport) => boolean): PlacedNote[] {
 const isHitters = (note: NoteReport, hitter: string) =>
   note.role === null && note.kind === "words" && note.author === hitter;
 
+/** Did the staff write it? */
+export const isStaffs = (note: NoteReport, hitter: string): boolean => !isHitters(note, hitter);
+
 /** What the staff wrote down through the winter. */
 export function Notes() {
   const { displayName } = useAthlete().report.athlete;
-  const notes = useNotes((note) => !isHitters(note, displayName));
+  const notes = useNotes((note) => isStaffs(note, displayName));
   if (notes.length === 0) return null;
   return (
     <Section id="notes" head="notes.head">

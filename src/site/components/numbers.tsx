@@ -1,4 +1,6 @@
+import { Aims } from "./aims.tsx";
 import { AthleteDocument } from "./athlete-document.tsx";
+import { CheckIns } from "./check-ins.tsx";
 import { Choices, OtherPart } from "./choices.tsx";
 import { Colophon } from "./colophon.tsx";
 import { Counted } from "./counted.tsx";
@@ -25,6 +27,8 @@ export function NumbersPage() {
         <MeasureNumbers />
         <Hitting />
         <Growth />
+        <CheckIns />
+        <Aims />
         <WorkNumbers />
         <Others />
         <Section id="counted" head="counted.head">

@@ -38,6 +38,9 @@ export function othersOf(report: AthleteReport): Placed[] {
 /** Id of the chart of a series. */
 export const trendId = (index: number): string => `trend-${index}`;
 
+/** Id of the chart of a drill's aim. */
+export const aimId = (index: number): string => `aim-${index}`;
+
 /** Id of the chart that puts a series beside peers. */
 export const peersId = (index: number): string => `peers-${index}`;
 

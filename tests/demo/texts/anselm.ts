@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-06, in: 74 }]
 masses: [{ date: 2025-10-06, lb: 212 }, { date: 2026-02-16, lb: 210 }]
 game_bat: [{ id: maple-34, from: 2025-10-06 }]
 joined: 2025-10-06
+days: [tue, thu]
 gates:
   - { applies: { environment: machine, implement: game }, at_least: 73, from: 2025-10-06 }
 consent:

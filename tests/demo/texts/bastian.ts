@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-06, in: 69 }, { date: 2026-02-16, in: 69.25 }]
 masses: [{ date: 2025-10-06, lb: 152 }, { date: 2026-02-16, lb: 154 }]
 game_bat: bb-32
 joined: 2025-10-06
+days: [mon, wed, sat]
 consent:
   - { by: guardian, as: guardian, on: 2025-10-03, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 goals:

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-06, in: 70.5 }, { date: 2026-02-16, in: 70.75 }]
 masses: [{ date: 2025-10-06, lb: 158 }, { date: 2026-02-16, lb: 163 }]
 game_bat: bb-33
 joined: 2025-10-06
+days: [mon, wed, fri]
 gates:
   - { applies: { environment: machine, implement: game }, at_least: 61 }
 consent:
@@ -93,7 +94,7 @@ He feels the difference in the mirror now and loses it as soon as a ball is ther
 date: 2025-11-19
 author: brandt
 kind: plan-change
-about: [bat-ladder]
+about: [bat-ladder, bat_speed]
 readers: [family, club]
 ---
 

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-06, in: 73.5 }]
 masses: [{ date: 2025-10-06, lb: 204 }, { date: 2026-02-16, lb: 203 }]
 game_bat: bb-33h
 joined: 2025-10-06
+days: [mon, thu]
 gates:
   - { applies: { environment: [front-toss, machine], implement: game }, share_of_recent_best: 0.93, days: 28, best: p90 }
 consent:

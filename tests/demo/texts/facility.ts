@@ -11,12 +11,16 @@ season:
     - { id: game-speed, label: { en: "Game speed", es: "Ritmo de juego" }, from: 2026-01-26, to: 2026-02-22 }
   baseline: { from: 2025-10-06, to: 2025-10-26 }
   final: { from: 2026-02-02, to: 2026-02-22 }
+  test_days: [2025-10-18, 2025-12-06, 2026-02-14]
 contact: hello@sleetholm.example
 notice:
   en: This is a demonstration. The facility, the people, the numbers and the texts are all invented.
   es: Esto es una demostración. El centro, las personas, los números y los textos son inventados.
 languages: [en, es]
 units: imperial
+closed:
+  - { from: 2025-11-27, to: 2025-11-28 }
+  - { from: 2025-12-24, to: 2026-01-01 }
 time_zone: America/Chicago
 sites:
   - { id: barn, altitude_ft: 940, indoor: true, temperature_f: 61 }

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-07, in: 65 }, { date: 2026-02-17, in: 65 }]
 masses: [{ date: 2025-10-07, lb: 141 }, { date: 2026-02-17, lb: 143 }]
 game_bat: fp-33
 joined: 2025-10-07
+days: [tue, thu, sat]
 consent:
   - { by: guardian, as: guardian, on: 2025-10-01, readers: [family, club], covers: [numbers, peers], until: 2030-12-31 }
 goals:

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-08, in: 58.5 }, { date: 2025-12-06, in: 59.25 }, { dat
 masses: [{ date: 2025-10-08, lb: 88 }, { date: 2025-12-06, lb: 91.5 }, { date: 2026-02-14, lb: 95 }]
 game_bat: [{ id: fp-29, from: 2025-10-06 }, { id: fp-30, from: 2026-01-05 }]
 joined: 2025-10-08
+days: [wed, sat]
 limits:
   - { from: 2025-10-06, to: 2026-02-22, none_of: [overload], decided_by_role: coach and guardian }
 consent:

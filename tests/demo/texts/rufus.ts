@@ -16,6 +16,7 @@ heights: [{ date: 2026-01-27, in: 62 }]
 masses: [{ date: 2026-01-27, lb: 104 }]
 game_bat: [{ id: bb-31y, from: 2026-01-27 }]
 joined: 2026-01-27
+days: [tue]
 goals:
   - { metric: bat_speed, condition: { environment: tee, implement: game }, target: 56, by: 2026-02-20, set: 2026-01-27 }
   - { metric: launch_angle, condition: { environment: tee, implement: game }, window: [5, 25], share: 0.5, by: 2026-02-20, set: 2026-01-27 }

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-07, in: 71 }, { date: 2026-02-17, in: 71.25 }]
 masses: [{ date: 2025-10-07, lb: 170 }, { date: 2026-02-17, lb: 174 }]
 game_bat: bb-32s
 joined: 2025-10-07
+days: [tue, thu, sat]
 gates:
   - { applies: { environment: machine, implement: game, side: right }, at_least: 64 }
   - { applies: { environment: machine, implement: game, side: left }, at_least: 59 }

@@ -16,6 +16,7 @@ heights: [{ date: 2025-10-06, in: 66 }]
 masses: [{ date: 2025-10-06, lb: 139 }, { date: 2026-01-19, lb: 137 }]
 game_bat: [{ id: fp-32, from: 2025-10-06 }]
 joined: 2025-10-06
+days: [mon, wed, fri]
 away:
   - { from: 2025-12-12, to: 2026-01-18, kind: travel, say: a study trip abroad without a cage }
 consent:
