@@ -10,7 +10,7 @@ import { readSeason } from "./intake/season.ts";
 import { linksOf } from "./publish/links.ts";
 import { secretOf } from "./publish/secret.ts";
 import type { Effects } from "./schema/effects.ts";
-import { renderSite, type SiteInput } from "./site/site.ts";
+import { PAGE_LANGUAGES, renderSite, type SiteInput } from "./site/site.ts";
 
 export { type Explored, explore } from "./build/explore.ts";
 export { type Rehearsal, rehearse } from "./build/rehearse.ts";
@@ -30,7 +30,7 @@ export { pdfPrinter } from "./publish/pdf.ts";
  */
 export async function build(paths: Paths, options: Options, effects: BuildEffects): Promise<Built> {
   return alone(paths, effects, async () => {
-    const season = await readSeason(paths, effects, pairByPhysics); //                      1 intake
+    const season = await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES); //                      1 intake
     const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
     const secret = await secretOf(paths.state, effects);
     const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
@@ -61,7 +61,7 @@ export async function check(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<Assessed> {
-  return assessed(judgeSeason(await readSeason(paths, effects, pairByPhysics), options.asOf, effects));
+  return assessed(judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects));
 }
 
 /** What the public site would be made from, for a preview that renders the pages itself. Only the secret is written. */
@@ -70,7 +70,7 @@ export async function preview(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<SiteInput> {
-  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics), options.asOf, effects);
+  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
   const links = linksOf(await secretOf(paths.state, effects), judged.told.map(asLinkSubject), judged.asOf);
   return { ...(await siteInput(judged, links, paths, effects)), styleGuide: true };
 }

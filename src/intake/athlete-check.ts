@@ -1,5 +1,4 @@
 import type { Problem } from "../schema/season.ts";
-import { PAGE_LANGUAGES } from "../schema/text.ts";
 import type { AthleteFolder } from "./athlete-folder.ts";
 import { repeatedGoals } from "./goal-check.ts";
 import type { Known } from "./known.ts";
@@ -33,12 +32,20 @@ function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
   check.measured(["measures"], front.measures);
   check.unique(["recipients"], front.recipients);
   for (const [index, gate] of (front.gates ?? []).entries()) check.condition(["gates", index, "applies"], gate.applies);
-  return [...check.problems, ...repeatedGoals(profile, front.goals), ...ofLanguage(front.language, profile)];
+  return [
+    ...check.problems,
+    ...repeatedGoals(profile, front.goals),
+    ...ofLanguage(front.language, known.languages, profile),
+  ];
 }
 
 /** Pages are written in few languages; what the trainer writes may be in any. */
-function ofLanguage(language: string | undefined, profile: NonNullable<AthleteFolder["profile"]>): Problem[] {
-  if (language === undefined || (PAGE_LANGUAGES as readonly string[]).includes(language)) return [];
+function ofLanguage(
+  language: string | undefined,
+  languages: Known["languages"],
+  profile: NonNullable<AthleteFolder["profile"]>,
+): Problem[] {
+  if (language === undefined || languages === null || languages.has(language)) return [];
   return [remark("no-pages-in-language", profile.at(["language"], "value"), { language })];
 }
 

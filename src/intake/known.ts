@@ -23,6 +23,8 @@ export interface Known {
   /** Ids and kinds. */
   readonly balls: ReadonlySet<string> | null;
   readonly athletes: ReadonlySet<string>;
+  /** In which pages are written. */
+  readonly languages: ReadonlySet<string> | null;
 }
 
 /** Ids of bats, the fixed roles, and roles that the list itself uses; null without a list. */
@@ -41,7 +43,12 @@ export function ballNames(list: readonly Ball[] | null): Set<string> | null {
 }
 
 /** What the season's own files declare. */
-export function knownNames(content: Content, bats: readonly Implement[] | null, balls: readonly Ball[] | null): Known {
+export function knownNames(
+  content: Content,
+  bats: readonly Implement[] | null,
+  balls: readonly Ball[] | null,
+  languages: readonly string[] | null = null,
+): Known {
   const { facility, metricsFile, drillsFile } = content;
   const drills = drillsFile === null ? [] : (drillsFile.page?.front.drills ?? null);
   const metrics = metricsFile === null ? {} : (metricsFile.page?.front ?? null);
@@ -58,5 +65,6 @@ export function knownNames(content: Content, bats: readonly Implement[] | null, 
     bats: bats && new Set(bats.map((bat) => bat.id)),
     balls: ballNames(balls),
     athletes: new Set(content.folders.map((folder) => folder.id)),
+    languages: languages && new Set(languages),
   };
 }

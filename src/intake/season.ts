@@ -35,17 +35,19 @@ export class SeasonUnreadable extends Error {
  *
  * @param paths absolute paths of the two folders, whatever they are called on disk
  * @param pair  how rows of two devices are paired, which takes physics; null where nothing is to be paired
+ * @param languages in which there are pages; null where nobody asks
  * @throws {SeasonUnreadable} with every problem found, when `facility.md` cannot be used
  */
 export async function readSeason(
   paths: { readonly content: string; readonly data: string },
   effects: Effects,
   pair: PairSensors | null,
+  languages: readonly string[] | null = null,
 ): Promise<Season> {
   const content = await readContent(await seasonFiles(paths.content, "content", effects.disk));
   const data = await seasonFiles(paths.data, "data", effects.disk);
   const tables = await readDataTables(data);
-  const known = knownNames(content, tables.implements, tables.balls);
+  const known = knownNames(content, tables.implements, tables.balls, languages);
   const own = content.metricsFile?.page?.front;
   const metrics = metricsOf(own ?? null);
   const facility = facilityProblems(content, known);

@@ -24,8 +24,5 @@ export const Weekday = z.enum(
   "a weekday is mon, tue, wed, thu, fri, sat or sun",
 );
 
-/** Languages in which pages have their sentences. What the trainer writes may be in any other. */
-export const PAGE_LANGUAGES = ["en", "es"] as const;
-
 /** Language code of two letters. */
 export const Language = z.string().regex(/^[a-z]{2}$/, "a language is two letters, as en or es");

@@ -1,8 +1,8 @@
 import type { AthleteReport } from "../report/schema.ts";
 import type { Reader } from "../schema/reasons.ts";
-import { PAGE_LANGUAGES } from "../schema/text.ts";
 import { type Assets, contentHash, type Look, loadAssets, type SiteFile } from "./assets.ts";
 
+import { PAGE_LANGUAGES } from "./catalogues.ts";
 import { isFirst, type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
 import { wordsFor } from "./words.ts";
 

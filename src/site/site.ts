@@ -5,6 +5,7 @@ import { pageSet, type SiteInput } from "./page-set.ts";
 import { readTypeScriptPages } from "./typescript-pages.ts";
 
 export type { SiteFile } from "./assets.ts";
+export { PAGE_LANGUAGES } from "./catalogues.ts";
 export { printedPages, type SiteInput, type SitePage } from "./page-set.ts";
 
 /** What Eleventy hands back for a page. */

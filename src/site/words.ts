@@ -1,18 +1,11 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import type { ComponentChild } from "preact";
-import { PAGE_LANGUAGES } from "../schema/text.ts";
+import { CATALOGUES, type Catalogue } from "./catalogues.ts";
 import { localeOf } from "./figures.ts";
 import { desk } from "./messages/desk.ts";
-import { en, type Pages } from "./messages/en.ts";
-import { es } from "./messages/es.ts";
+import type { Pages } from "./messages/en.ts";
 
 export type MessageKey = keyof Pages | keyof typeof desk;
-/** A language is one file that gives a sentence for every key of the pages. */
-export type Catalogue = Readonly<Record<keyof Pages, string>>;
-
-/** One for each language in which pages are said to be written. */
-const CATALOGUES: Readonly<Record<(typeof PAGE_LANGUAGES)[number], Catalogue>> = { en, es };
-
 type Values = Readonly<Record<string, string | number>>;
 type RichValues = Readonly<Record<string, ComponentChild>>;
 
@@ -53,10 +46,10 @@ const made = new Map<string, Words>();
 
 /** Sentences in the language asked for; in English where that language has no catalogue (`language` of the answer says so). */
 export function wordsFor(language: string): Words {
-  const code = PAGE_LANGUAGES.find((one) => one === language) ?? "en";
+  const code = CATALOGUES.has(language) ? language : "en";
   const known = made.get(code);
   if (known) return known;
-  const words = makeWords(code, CATALOGUES[code]);
+  const words = makeWords(code, CATALOGUES.get(code)!);
   made.set(code, words);
   return words;
 }

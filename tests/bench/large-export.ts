@@ -40,6 +40,7 @@ export function plainSetup(fields: SwingFields): SwingSetup {
       implements: null,
       bats: null,
       balls: null,
+      languages: null,
       athletes: new Set(["ana-l"]),
     },
     names: {

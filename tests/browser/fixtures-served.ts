@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
 import { launch } from "../../src/cli/chromium.ts";
 import type { SiteFile } from "../../src/site/site.ts";
-import { renderFixtures } from "../site/fixture-site.ts";
+import { renderLookedAt } from "../site/fixture-site.ts";
 import { type StaticServer, serveFiles } from "./static-server.ts";
 
 /** The fixture site, served, and a browser to look at it with. */
@@ -16,7 +16,7 @@ export interface Served {
 export function fixturesServed(): Served {
   const served = {} as Served;
   beforeAll(async () => {
-    served.files = await renderFixtures();
+    served.files = await renderLookedAt();
     served.server = await serveFiles(served.files);
     served.browser = await launch();
   });

@@ -22,7 +22,10 @@ export function seasonOf(files: Readonly<Record<string, Entry | null>>, base = B
   const entries = new Map<string, Entry>();
   for (const [name, entry] of Object.entries({ ...base, ...files }))
     if (entry !== null) entries.set(`/season/${name}`, entry);
-  return readSeason({ content: "/season/content", data: "/season/data" }, memoryEffects(entries), pairByPhysics);
+  return readSeason({ content: "/season/content", data: "/season/data" }, memoryEffects(entries), pairByPhysics, [
+    "en",
+    "es",
+  ]);
 }
 
 /** `file:line:column code`, as a person would look it up. */

@@ -1,6 +1,8 @@
 import type { AthleteReport } from "../../src/report/schema.ts";
 import type { Reader } from "../../src/schema/reasons.ts";
+import { loadAssets } from "../../src/site/assets.ts";
 import { renderSite, type SiteFile, type SiteInput } from "../../src/site/site.ts";
+import { styleView } from "../../src/site/style-view.ts";
 import { empty, full, metric, sparse } from "./fixture-report.ts";
 
 /** A picture of one pixel. */
@@ -40,6 +42,24 @@ export const fixtureInput: SiteInput = {
 
 export const renderFixtures = (): Promise<SiteFile[]> => renderSite(fixtureInput);
 
+/** The fullest report while its season lasts. */
+const interimPage: FixturePage = {
+  ...{ reader: "family", token: "token-of-the-fixture-interim-family", report: full },
+  path: "r/token-of-the-fixture-interim-family/index.html",
+};
+
+/** The fixtures, the note in between in their place, and the page that shows what pages are made of. */
+export async function renderLookedAt(): Promise<SiteFile[]> {
+  const site = await renderSite({ ...fixtureInput, styleGuide: true });
+  const interim = await renderSite({ ...fixtureInput, pages: [interimPage], interim: true });
+  return [...site, ...interim.filter(({ path }) => path.startsWith("r/"))];
+}
+
+/** The page that shows what pages are made of has figures of the style sheet beside the report's. */
+const { files, names } = await loadAssets(fixtureInput.look);
+const styleReport = { ...full, style: styleView(String(files.find(({ path }) => path === names.styles)?.body)) };
+const stylePage: FixturePage = { reader: "family", token: "style", path: "style/index.html", report: styleReport };
+
 /** Pages that browsers look at: each report as it lies at its link, and for the fullest one other languages, units, all the numbers and the card. */
 export const lookedAt: readonly FixturePage[] = [
   ...fixturePages,
@@ -49,6 +69,9 @@ export const lookedAt: readonly FixturePage[] = [
       page.reader === "family" ? ["es/", "numbers/", "es/metric/numbers/", "card/", "es/card/"] : ["es/metric/"];
     return below.map((folder) => ({ ...page, path: page.path.replace("index.html", `${folder}index.html`) }));
   }),
+  interimPage,
+  { ...interimPage, path: interimPage.path.replace("index.html", "es/metric/index.html") },
+  stylePage,
 ];
 
 /** A page's HTML by its path. */

@@ -2,7 +2,7 @@ import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
 import { renderDesk } from "../../src/site/desk.ts";
 import { desk } from "./fixture-desk.ts";
-import { renderFixtures } from "./fixture-site.ts";
+import { renderLookedAt } from "./fixture-site.ts";
 
 const validator = new HtmlValidate({
   extends: ["html-validate:recommended", "html-validate:document"],
@@ -22,7 +22,7 @@ const validator = new HtmlValidate({
 
 test("the HTML of every page and of the desk is valid", async () => {
   const pages = [
-    ...(await renderFixtures()),
+    ...(await renderLookedAt()),
     ...(await renderDesk(desk)).map((file) => ({ ...file, path: `desk/${file.path}` })),
   ];
   const all: string[] = [];

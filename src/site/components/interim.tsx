@@ -89,6 +89,9 @@ export function InterimPage() {
         </dl>
         <InterimGoals />
         <LatestNote />
+        <p class="care">
+          <Say k="care.pain" />
+        </p>
         <p class="screen">
           <OtherPart k="interim.card" />
         </p>

@@ -40,7 +40,7 @@ export function StyleGuide({ view }: { readonly view: StyleView }) {
       </header>
       <main id="main">
         <Section id="style-colours" head="style.colours">
-          <Scroll name={words.text("style.colours")}>
+          <Scroll name={words.text("table.scroll", { name: words.text("style.colours") })}>
             <table>
               <thead>
                 <tr>

@@ -51,7 +51,7 @@ export const en = {
   "about.swing_time": "From the start of the swing to contact. A lower time is a quicker swing.",
   "about.exit_velocity": "How fast the ball leaves the bat, on balls that were hit.",
   "about.launch_angle": "The angle at which the ball leaves the bat; above zero is upward.",
-  "about.spray_angle": "Direction of the batted ball; zero is straight to centre field, below zero toward left.",
+  "about.spray_angle": "Where the ball goes. Zero is straight to centre field, below zero is toward left.",
   "about.distance": "How far the device estimates the ball would carry.",
   "about.hit_spin": "How fast the batted ball spins.",
 
@@ -89,9 +89,9 @@ export const en = {
   "swing.bunt": "bunts",
   "condition.any": "all swings together",
   "condition.pitch": "pitches of {low} to {high}",
-  "condition.pooledShort": "Several set-ups are taken together here.",
+  "condition.pooledShort": "More than one set-up is in here.",
   "condition.pooled":
-    "Where several set-ups are taken together, each has a fixed share, so that a different mix of practice cannot look like a change.",
+    "Where more than one set-up is in a measure, each has a fixed share. So a new mix of practice cannot look like a change.",
 
   // Athlete
   "athlete.bats.left": "bats left",
@@ -139,7 +139,7 @@ export const en = {
   "headline.nothing": "The days measured cannot tell yet whether anything changed.",
   "change.none": "No measured swings of the season could be put in a series, so there is nothing to compare.",
   "change.noneOfMeasures":
-    "None of the measures of the season has swings that count, so no change is given; what else was measured stands among all the numbers.",
+    "No measure of the season has swings that count, so no change is given. What else was measured stands among all the numbers.",
   "change.lookedAt": "Looked at for the season: {measures}, of which {withSwings} had swings that count.",
   "change.fromTo": "{first} at the start, {last} at the end",
   "change.first": "Start",
@@ -179,25 +179,25 @@ export const en = {
   "says.clear-decline":
     "Declined. Even the low end of the range, {least}, is more than the smallest change that matters ({worth}).",
   "says.window-clear-improvement":
-    "Closer to the window of {from} to {to}, and by more than the smallest change that matters: on average {start} outside it at the start, {end} at the end.",
+    "Closer to the window of {from} to {to}, and by more than the smallest change that matters. On average {start} outside it at the start, {end} at the end.",
   "says.window-improvement":
-    "Closer to the window of {from} to {to}, by little or by much: on average {start} outside it at the start, {end} at the end.",
+    "Closer to the window of {from} to {to}, by little or by much. On average {start} outside it at the start, {end} at the end.",
   "says.window-improvement-unweighed":
-    "Closer to the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+    "Closer to the window of {from} to {to}. On average {start} outside it at the start, {end} at the end.",
   "says.window-small-improvement":
-    "A little closer to the window of {from} to {to}, probably less than matters in play: on average {start} outside it at the start, {end} at the end.",
+    "A little closer to the window of {from} to {to}, probably less than matters in play. On average {start} outside it at the start, {end} at the end.",
   "says.window-same":
-    "As near to the window of {from} to {to} as before, and we can tell: on average {start} outside it at the start, {end} at the end.",
+    "As near to the window of {from} to {to} as before, and we can tell. On average {start} outside it at the start, {end} at the end.",
   "says.window-cannot-tell":
-    "The measurements cannot tell yet whether the swings came closer to the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+    "We cannot tell yet if the swings came closer to the window of {from} to {to}. On average {start} outside it at the start, {end} at the end.",
   "says.window-small-decline":
-    "A little further from the window of {from} to {to}, probably less than matters in play: on average {start} outside it at the start, {end} at the end.",
+    "A little further from the window of {from} to {to}, probably less than matters in play. On average {start} outside it at the start, {end} at the end.",
   "says.window-decline":
-    "Further from the window of {from} to {to}, by little or by much: on average {start} outside it at the start, {end} at the end.",
+    "Further from the window of {from} to {to}, by little or by much. On average {start} outside it at the start, {end} at the end.",
   "says.window-decline-unweighed":
-    "Further from the window of {from} to {to}: on average {start} outside it at the start, {end} at the end.",
+    "Further from the window of {from} to {to}. On average {start} outside it at the start, {end} at the end.",
   "says.window-clear-decline":
-    "Further from the window of {from} to {to}, and by more than the smallest change that matters: on average {start} outside it at the start, {end} at the end.",
+    "Further from the window of {from} to {to}, and by more than the smallest change that matters. On average {start} outside it at the start, {end} at the end.",
   "says.no-window": "No window is set for this measure, so more is neither better nor worse.",
   "says.too-few": "{days}: enough for a line, and too few for a judgement.",
   "says.one-session": "{days}: values, and no change to speak of.",
@@ -229,12 +229,12 @@ export const en = {
     "Since {phase} began on {day}, beside the season’s own trend: {estimate}, somewhere between {low} and {high} ({before} before, {since} since).",
   "phase.notBecause": "“Since” is not “because”: nobody was held back to compare with.",
   "rebound.season":
-    "Of the distance to the middle of {hitters} of this season ({middle}), {estimate} would come back by itself: the days at the start are only a sample (reliability of the start {icc}).",
+    "The middle of {hitters} of this season is {middle}. Of the way there, {estimate} would come back by itself, since the first days are only a sample (reliability of the start {icc}).",
   "rebound.reference":
-    "Of the distance to the middle of {hitters} of the same kind ({middle}), {estimate} would come back by itself: the days at the start are only a sample (reliability of the start {icc}).",
+    "The middle of {hitters} of the same kind is {middle}. Of the way there, {estimate} would come back by itself, since the first days are only a sample (reliability of the start {icc}).",
   "change.earlyLate": "End less start: {estimate}, somewhere between {low} and {high}.",
   "peers.both":
-    "Of a hundred hitters of the same kind, about {start} were below at the start, and about {end} at the end (plausibly {low} to {high}).",
+    "Take a hundred hitters of the same kind. About {start} were below at the start, and about {end} at the end (plausibly {low} to {high}).",
   "peers.end": "Of a hundred hitters of the same kind, about {end} were below at the end (plausibly {low} to {high}).",
   "peers.endOnly": "Of a hundred hitters of the same kind, about {end} were below at the end.",
   "peers.group": "Compared with {hitters}: {group}; {source}{year}.",
@@ -260,16 +260,16 @@ export const en = {
   "break.game-bat": "From {day} on, another game bat was swung: {to}.",
   "break.batDifference": "Against the one before it has {length} in length and {weight} in weight.",
   "break.why":
-    "Values before and after such a day do not make one line, so no change is given; each stretch has an average of its own.",
+    "Values before and after such a day do not make one line, so no change is given. Each stretch has an average of its own.",
   "break.bridge":
     "On {on}, old and new were used side by side ({swings}): the new set-up reads {offset} against the old one (95% range {low} to {high}).",
   "break.bridgeShort": "{to} from {day}, joined: {swings} seen by both, new − old {offset} ({low} to {high})",
   "break.joined":
-    "Earlier values are shown as the newest set-up would have read them, and the range of the change is wider for it.",
+    "Values from before are shown as the newest set-up would have read them. The range of the change is wider for it.",
   "break.stretch": "Stretch",
   "break.then": ", then ",
   "change.how":
-    "How to read this: every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing (the best of many rises with their number). “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
+    "How to read this. Every figure is the average of a {of, select, sessions {session} other {training day}}, never a single best swing (with more swings the best one rises). “Start” and “end” are averages over the first and the last {of, select, sessions {sessions} other {training days}}.",
 
   // Measure by measure
   "measure.head": "Measure by measure",
@@ -311,7 +311,7 @@ export const en = {
 
   // Other series
   "others.head": "Everything else that was measured",
-  "others.intro": "These were not among the measures of the season; the values are given without a comparison.",
+  "others.intro": "These were not among the measures of the season. Their values are given, and not compared.",
   "others.open": "Show them as a table",
   "others.what": "What",
   "others.how": "Set-up",
@@ -473,7 +473,7 @@ export const en = {
   "hitting.share": "{count} of {of} ({share})",
   "carry.head": "From practice toward the game",
   "carry.caption":
-    "Dots are average differences of the same day, lines their plausible range; the upright line is no difference.",
+    "Dots are mean differences on the same day, lines show how far they may be off. At the upright line there is no difference.",
   "carry.gap": "Bat speed, {from} against {to}: {gap} on the {days} with both (plausibly {range}).",
   "carry.closed": "The gap became smaller over the season ({change}): more of the speed arrives.",
   "carry.opened": "The gap grew over the season ({change}): what was won in practice did not arrive in full.",
@@ -514,7 +514,7 @@ export const en = {
   "bats.about":
     "Bats of another weight or length are swung at another speed. What counts is the speed beside the game bat’s on the same day.",
   "bats.rod":
-    "The expected speed takes each bat for an even rod, because not all of them were timed on a pivot; it is a rough guide.",
+    "For the expected speed each bat is taken for an even rod, since not all of them were timed on a pivot. It is a rough guide.",
   "bats.caution":
     "Heavy, light and short bats are for supervised work. Whether and from what age is for the league’s rules and licensed professionals to say.",
   "bats.bat": "Bat",
@@ -575,12 +575,12 @@ export const en = {
   "machine.caption": "Speeds from other distances that leave the hitter as much time as this machine does.",
   "worthOf.head": "What the change is worth",
   "worthOf.exit":
-    "{where}, by a model and not measured: the change in bat speed of {change} is worth about {exit} of exit velocity on a ball hit square (plausibly {range}).",
+    "{where}, by a model and not measured: the change in bat speed of {change} is worth about {exit} of exit speed (plausibly {range}). That is for a ball hit square.",
   "worthOf.carry":
-    "On a fly ball of {launch} with {spin} of backspin that would be about {carry} of carry (plausibly {range}), estimated from exit speed and angle.",
+    "Take a fly ball of {launch} with {spin} of backspin. It would go about {carry} further (plausibly {range}), by its speed and angle.",
   "worthOf.extrapolated": "These balls are slower than those the flight model was made from: take it as a rough guide.",
   "worthOf.model":
-    "Worked out with a collision efficiency of {q}; real balls of one speed and angle differ by far more than this.",
+    "Worked out with a bounce off the bat (q) of {q}. Real balls of one speed and angle differ by far more than this.",
   "worthOf.short":
     "{where}, by a model and not measured: the change in bat speed is worth about {exit} of exit velocity.",
   "gate.head": "Which swings count",
@@ -621,7 +621,7 @@ export const en = {
   "count.rounds": "{n, plural, one {{figure} round} other {{figure} rounds}}",
   "table.days": "Days",
   "growth.peers":
-    "{metric}: hitters of the same kind gained {gain} in the middle while growing from the one age to the other; this hitter changed by {change}.",
+    "{metric}: hitters of the same kind gained {gain} in the middle while they grew from the one age to the other. This hitter changed by {change}.",
   "growth.note":
     "Growing and changing bats move these measures too; they are given here so that a change can be read beside them.",
 
@@ -780,7 +780,7 @@ export const en = {
   // How a verdict is reached
   "method.head": "How this was judged",
   "method.short":
-    "A verdict needs more than a better number: the change has to stand out from how much days differ anyway, and it is held against the smallest change that matters.",
+    "A verdict needs more than a better number. The change has to stand out from how much days differ anyway. Then it is held against the smallest change that matters.",
   "method.open": "How a verdict is reached, and what it cannot say",
   "method.unit":
     "Each day, or each named session of it, counts once. Swings of one day share the day (the sleep, the cold, the sensor), so many swings on few days prove little.",
@@ -789,15 +789,15 @@ export const en = {
   "method.twice":
     "Every line is looked at a second time in a way that single odd days hardly move. When the two do not agree, the answer is that we cannot tell.",
   "method.yardsticks":
-    "Two yardsticks stand beside every change: how much one day differs from another without any change, and how large a change must be to matter. The trainer may set both; otherwise the second is a fifth of the spread among hitters of the same kind.",
+    "Two yardsticks stand beside each change. One is how much a day differs from the next without any change. The other is how large a change must be to matter. The trainer may set both. If not, the second is a fifth of the spread among hitters of the same kind.",
   "method.words":
     "Improved or declined: the whole range lies on one side of no change. The same: the range lies within what would not matter, so we can tell. Cannot tell yet: anything else, which is a normal and honest answer.",
   "method.few":
     "With fewer than five days there is no verdict, and with fewer than ten it says so. About how many days would be needed is said where that can be known.",
   "method.tests":
-    "Days of testing are kept apart from training and compared with each other alone, against how much test days of many hitters differ by chance.",
+    "Test days are kept apart from training. They are held against each other alone, and against how much the test days of many hitters differ by chance.",
   "method.window":
-    "Where the aim is a window, as for an angle, better means nearer to it: what is judged is how far outside the swings were on average.",
+    "Where the aim is a window, as for an angle, better means nearer to it. What is judged is how far outside the swings were on average.",
   "method.peers":
     "Others are hitters of the same sport, sex and level (or age), measured in the same way; where the set-up differs there is no comparison. No other hitter’s name or single value is on this page.",
   "method.goals":
@@ -805,9 +805,9 @@ export const en = {
   "method.best":
     "A best swing is no evidence: the more swings, the higher the best of them, with no improvement at all.",
   "method.cannot":
-    "It cannot say why something changed, what will happen next, or whether it would have changed anyway: growth, a new bat and the calendar work too.",
+    "It cannot say why something changed or what will happen next. Nor can it say if it would have changed anyway. Growth, a new bat and time itself work too.",
   "method.rates":
-    "How often it is wrong, measured on {seasons} simulated winters of each kind in which nothing changed: in the worst case about {independent} of a hundred hitters were called changed, about {alike} where neighbouring days are alike, and about {tests} of the noisiest among those judged by tests.",
+    "How often is it wrong? That was measured on {seasons} made-up winters of each kind in which nothing changed. At worst, about {independent} of a hundred hitters were called changed. Where days close together are alike, it was about {alike}. Of the least steady hitters judged by tests, it was about {tests}.",
 
   "choices.name": "Language and units",
   "choices.imperial": "mph, ft",
