@@ -13,6 +13,14 @@ export const PIXEL = new Uint8Array(
   ),
 );
 
+/** A plain bar in the facility's colour. */
+const LOGO = new Uint8Array(
+  Buffer.from(
+    "iVBORw0KGgoAAAANSUhEUgAAAAYAAAACAQMAAABBkz8dAAAAA1BMVEV6Hz1rLpLTAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNgYGAAAAAEAAGjChXjAAAAAElFTkSuQmCC",
+    "base64",
+  ),
+);
+
 export const PICTURE = "content/athletes/ottilie-fernmoor/notes/tee.png";
 
 export interface FixturePage {
@@ -34,7 +42,7 @@ export const fixturePages: readonly FixturePage[] = Object.entries(named).flatMa
 
 export const fixtureInput: SiteInput = {
   facility: full.facility,
-  look: { accent: "#7a1f3d", logo: { bytes: PIXEL, ending: "png" } },
+  look: { accent: "#7a1f3d", logo: { bytes: LOGO, ending: "png" } },
   languages: ["en", "es"],
   pages: fixturePages,
   images: new Map([[PICTURE, PIXEL]]),
