@@ -1,8 +1,8 @@
 /** Significant digits of every number in a report: far finer than any device, far coarser than the last bits of a sum. */
-const DIGITS = 12;
+const DIGITS = 10;
 
 /**
- * A report with its numbers at twelve significant digits: files and pages hold no digits that are an accident of the order of adding, and
+ * A report with its numbers at ten significant digits: files and pages hold no digits that are an accident of the order of adding, and
  * machines whose last bits differ write the same bytes.
  */
 export function rounded<T>(value: T): T {

@@ -111,6 +111,32 @@ test("every family's report is light: at most 16 KB packed with its charts, and 
   }
 });
 
+test("the first load of a family's report is at most 75 KB packed, and nothing shifts while it loads", async () => {
+  const packed = new Map<string, number>();
+  for (const { path, body } of files)
+    packed.set(`/${path}`, path.endsWith(".woff2") ? body.length : gzipSync(body, { level: 9 }).length);
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  await context.addInitScript(`
+    globalThis.shifted = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) globalThis.shifted += entry.value;
+    }).observe({ type: "layout-shift", buffered: true });
+  `);
+  for (const { path } of published().filter(({ reader }) => reader === "family")) {
+    const page = await context.newPage();
+    const asked: string[] = [];
+    page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+    await page.goto(`${server.origin}/${path}`);
+    await page.evaluate("document.fonts.ready.then(() => new Promise((done) => setTimeout(done, 200)))");
+    const bytes = asked.reduce((sum, one) => sum + packed.get(one.endsWith("/") ? `${one}index.html` : one)!, 0);
+    expect(asked.length, path).toBeGreaterThan(3);
+    expect(bytes, path).toBeLessThanOrEqual(75 * 1024);
+    expect(await page.evaluate("globalThis.shifted"), path).toBe(0);
+    await page.close();
+  }
+  await context.close();
+});
+
 test.each(["A4", "Letter"] as const)("every club page of the demo is one sheet of %s", async (format) => {
   const page = await browser.newPage();
   const clubs = files.filter(({ path }) => /^c\/.*index\.html$/.test(path));

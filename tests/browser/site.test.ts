@@ -181,6 +181,42 @@ test("the keyboard reaches the report past the skip link, and every focus can be
   await context.close();
 });
 
+test("with letters twice as large nothing is cut off and no page scrolls sideways", async () => {
+  await visit({ viewport: { width: 640, height: 844 } }, async (page, path) => {
+    await page.evaluate(`document.documentElement.style.fontSize = "212.5%"`);
+    await unfold(page);
+    expect(await page.evaluate("document.documentElement.scrollWidth"), path).toBeLessThanOrEqual(640);
+  });
+});
+
+test("nothing moves by itself, whatever a reader asked for", async () => {
+  for (const reducedMotion of ["reduce", "no-preference"] as const) {
+    await visit({ viewport: { width: 390, height: 844 }, reducedMotion }, async (page, path) => {
+      expect(await page.evaluate("document.getAnimations().length"), path).toBe(0);
+      const moving = (await page.evaluate(
+        `[...document.querySelectorAll("*")].filter((one) => {
+          const { transitionDuration, animationName, scrollBehavior } = getComputedStyle(one);
+          return transitionDuration !== "0s" || animationName !== "none" || scrollBehavior === "smooth";
+        }).length`,
+      )) as number;
+      expect(moving, path).toBe(0);
+    });
+  }
+});
+
+test("a note in between is one screen of a phone, its facility's notice left out", async () => {
+  const page = await served.browser.newPage({ viewport: { width: 390, height: 844 } });
+  for (const { path } of lookedAt.filter(({ token }) => token.includes("-interim-"))) {
+    await page.goto(`${served.server.origin}/${path}`);
+    await page.evaluate("document.fonts.ready.then(() => undefined)");
+    const [all, notice] = (await page.evaluate(
+      `[document.querySelector("main").getBoundingClientRect().bottom, document.querySelector(".notice, .logo").getBoundingClientRect().height + document.querySelector(".logo").getBoundingClientRect().height]`,
+    )) as [number, number];
+    expect(all - notice, path).toBeLessThanOrEqual(844);
+  }
+  await page.close();
+});
+
 test("a replaced link shows the page that explains it, in its own clothes", async () => {
   const page = await served.browser.newPage();
   const answer = await page.goto(`${served.server.origin}/r/a-link-that-is-not-there-any-more/`);

@@ -2,7 +2,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { afterEach, describe, expect, test } from "vitest";
-import { build, check } from "../../src/build.ts";
+import { type BuildEffects, build, check } from "../../src/build.ts";
 import { DESK_PATTERNS, SITE_PATTERNS } from "../../src/publish/guard.ts";
 import { AthleteReport } from "../../src/report/schema.ts";
 import type { Disk } from "../../src/schema/effects.ts";
@@ -38,6 +38,46 @@ describe("a build", () => {
     expect(desk.filter((path) => !DESK_PATTERNS.some((pattern) => pattern.test(path)))).toEqual([]);
     expect(desk).toEqual(expect.arrayContaining(["index.html", "links.csv", "ledger.csv", "ledger.json"]));
     expect(desk.filter((path) => path.startsWith("reports/"))).toHaveLength(3);
+  });
+
+  test("puts a note in place of a family's report while the season lasts, under the same link", async () => {
+    const { paths } = await season();
+    const { links } = await build(paths, OPTIONS, quiet());
+    const path = links.find(({ athlete, reader }) => athlete === "ada-lund" && reader === "family")!.path;
+    expect(await text(join(paths.out, path, "index.html"))).toContain("What changed");
+    const again = await build(paths, { ...OPTIONS, interim: true }, quiet());
+    expect(again.links).toEqual(links);
+    const note = await text(join(paths.out, path, "index.html"));
+    expect(note).toContain("Next test");
+    expect(note).not.toContain("What changed");
+    const site = Object.keys(await bytesOf(paths.out));
+    expect(site.filter((one) => one.startsWith(path) && one.includes("numbers"))).toEqual([]);
+    expect(site.filter((one) => /^c\/[^/]+\/index.html$/.test(one))).toHaveLength(1);
+  });
+
+  test("lays a PDF beside each page only where the facility wants it and PDFs are made", async () => {
+    const facility = "name: Lantern Cage\nseason: { name: Winter, start: 2026-01-05, end: 2026-02-28 }\nunits: metric";
+    const print: BuildEffects["print"] = async (site, jobs) =>
+      jobs.map(({ path, page, paper }) => {
+        expect(site.map((file) => file.path)).toContain(page);
+        return { path, body: `${paper} of ${page}` };
+      });
+    const madeWith = async (more: string, effects: BuildEffects) => {
+      const { paths } = await season({ "content/facility.md": `---\n${facility}\n${more}---\n` });
+      const { links } = await build(paths, OPTIONS, effects);
+      const { path } = links.find(({ withheld }) => withheld === null)!;
+      const site = Object.keys(await bytesOf(paths.out)).filter((one) => one.endsWith(".pdf"));
+      const desk = Object.keys(await bytesOf(paths.desk)).filter((one) => one.endsWith(".pdf"));
+      const page = await text(join(paths.out, path, "index.html"));
+      const beside = site.includes(`${path}report.pdf`) ? await text(join(paths.out, path, "report.pdf")) : null;
+      return { path, site, desk, beside, link: page.includes('href="report.pdf"') };
+    };
+    const wanted = await madeWith("publish_pdf: true\n", { ...quiet(), print });
+    expect([wanted.site.length, wanted.desk.length, wanted.link]).toEqual([3, 6, true]);
+    expect(wanted.beside).toBe(`A4 of ${wanted.path}index.html`);
+    expect(await madeWith("publish_pdf: true\n", quiet())).toMatchObject({ site: [], desk: [], link: false });
+    const notWanted = await madeWith("", { ...quiet(), print });
+    expect([notWanted.site, notWanted.desk.length, notWanted.link]).toEqual([[], 6, false]);
   });
 
   test("accounts for every row", async () => {

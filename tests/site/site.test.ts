@@ -149,7 +149,7 @@ describe("the family's report", () => {
   test("does not say that there are no swings where only the measures of the season have none", async () => {
     const others = sparse.series.map((one) => ({ ...one, measure: null }));
     const text = plain(await familyWith({ ...sparse, series: others, measuresWithSwings: 0 }));
-    expect(text).toContain("None of the measures of the season has swings that count");
+    expect(text).toContain("No measure of the season has swings that count");
     expect(text).not.toContain("No measured swings of the season");
     const numbers = await familyWith({ ...sparse, series: others, measuresWithSwings: 0 }, "numbers/");
     expect(plain(numbers)).toContain("Everything else that was measured");
@@ -163,12 +163,12 @@ describe("the family's report", () => {
     const page = await familyWith({ ...sparse, series: [named], work: { ...sparse.work, days: 1 } });
     const text = plain(page);
     expect(text).toMatch(/Dots are sessions/);
-    expect(text).toContain("every figure is the average of a session");
+    expect(text).toContain("Every figure is the average of a session");
     const numbers = await familyWith({ ...sparse, series: [named], work: { ...sparse.work, days: 1 } }, "numbers/");
     expect(plain(numbers)).toContain("All values, session by session");
     expect(page).toContain("one dot for each session from");
     expect(page.replaceAll(/data-at="\/work\/days"[^>]*>\d+<\/data> training day/g, "")).not.toContain("training day");
-    expect(plain(familyOf("sparse"))).toContain("every figure is the average of a training day");
+    expect(plain(familyOf("sparse"))).toContain("Every figure is the average of a training day");
   });
 
   test("gives the closing in the athlete's language where there is one, marked, else the plain one", async () => {

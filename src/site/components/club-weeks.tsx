@@ -13,5 +13,5 @@ export function ClubWeeks() {
         <Say k="work.none" />
       </p>
     );
-  return <WeekTable from={Math.max(0, weeks.length - WEEKS)} />;
+  return <WeekTable from={Math.max(0, weeks.length - WEEKS)} short />;
 }

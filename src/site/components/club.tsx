@@ -10,13 +10,14 @@ import { Colophon } from "./colophon.tsx";
 import { Condition } from "./condition.tsx";
 import { LedgerLine } from "./counted.tsx";
 import { Day } from "./day.tsx";
+import { Summary } from "./headline.tsx";
 import { ClubHitting } from "./hitting/club-hitting.tsx";
 import { Imprint } from "./imprint.tsx";
 import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
 import { Named } from "./names.tsx";
 import { Say } from "./say.tsx";
-import { clubCharts, trendId } from "./series-parts.ts";
+import { clubCharts, measuresOf, trendId } from "./series-parts.ts";
 
 /** One page for a new club: who, measured how, on how much, and how sure. */
 export function ClubPage() {
@@ -24,6 +25,7 @@ export function ClubPage() {
   const { report } = useAthlete();
   const { athlete, facility } = report;
   const drawn = clubCharts(report);
+  const measures = measuresOf(report);
   const speed = reading.units === "metric" ? "kmh" : "mph";
   return (
     <AthleteDocument title="page.club.title" kind="club">
@@ -50,6 +52,14 @@ export function ClubPage() {
           </h2>
           <ClubWho />
         </section>
+        {measures.length === 0 ? null : (
+          <section aria-labelledby="short" class="short">
+            <h2 id="short">
+              <Say k="club.short" />
+            </h2>
+            <Summary measures={measures} />
+          </section>
+        )}
         <section aria-labelledby="figures" class="figures">
           <h2 id="figures">
             <Say k="club.measures" />

@@ -41,6 +41,10 @@ export function Document(props: DocumentProps) {
         <meta name="format-detection" content="telephone=no" />
         <title>{title}</title>
         <link rel="stylesheet" href={root + assets.styles} />
+        {/* Pages from a disk may not ask ahead. */}
+        {(kind === "desk" ? [] : assets.fonts).map((font) => (
+          <link key={font} rel="preload" href={root + font} as="font" type="font/woff2" crossOrigin="anonymous" />
+        ))}
         {script === undefined ? null : <script src={root + script} defer />}
       </head>
       <body class={kind}>

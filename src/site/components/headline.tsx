@@ -53,7 +53,7 @@ export function Headline() {
 const answerFor = ({ series }: Placed): Answer => (series.says === null ? "none" : answerOf(series.says.id));
 
 /** What changed, in at most three sentences: what got better, what got worse, and the rest. */
-function Summary({ measures }: { readonly measures: readonly Placed[] }) {
+export function Summary({ measures }: { readonly measures: readonly Placed[] }) {
   const of = (...answers: readonly Answer[]) => measures.filter((placed) => answers.includes(answerFor(placed)));
   const [better, worse, same, open] = [of("better"), of("worse"), of("same"), of("open", "none")];
   const rest =
@@ -70,12 +70,12 @@ function Summary({ measures }: { readonly measures: readonly Placed[] }) {
         <Sentence>
           <Say k="headline.better" with={{ list: <Listed measures={better} changes /> }} />
         </Sentence>
-      )}
+      )}{" "}
       {worse.length === 0 ? null : (
         <Sentence>
           <Say k="headline.worse" with={{ list: <Listed measures={worse} changes /> }} />
         </Sentence>
-      )}
+      )}{" "}
       {same.length + open.length === 0 ? null : (
         <Sentence>
           <Say

@@ -158,7 +158,7 @@ function Away() {
 }
 
 /** Weeks as a table, from the one at place `from` on. */
-export function WeekTable({ from }: { readonly from: number }) {
+export function WeekTable({ from, short = false }: { readonly from: number; readonly short?: boolean }) {
   const { words } = useReading();
   const { weeks, loggedUnmeasured } = useAthlete().report.work;
   return (
@@ -176,7 +176,7 @@ export function WeekTable({ from }: { readonly from: number }) {
             <th scope="col">{words.text("work.kinds")}</th>
             {loggedUnmeasured === 0 ? null : (
               <th scope="col" class="n">
-                {words.text("work.logged")}
+                {words.text(short ? "club.logged" : "work.logged")}
               </th>
             )}
           </tr>

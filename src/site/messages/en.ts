@@ -515,6 +515,7 @@ export const en = {
     "Bats of another weight or length are swung at another speed. What counts is the speed beside the game bat’s on the same day.",
   "bats.rod":
     "For the expected speed each bat is taken for an even rod, since not all of them were timed on a pivot. It is a rough guide.",
+  "bats.ladder": "Bat by bat, as a part of the game bat’s speed on the same days: {bats}.",
   "bats.caution":
     "Heavy, light and short bats are for supervised work. Whether and from what age is for the league’s rules and licensed professionals to say.",
   "bats.bat": "Bat",
@@ -581,8 +582,6 @@ export const en = {
   "worthOf.extrapolated": "These balls are slower than those the flight model was made from: take it as a rough guide.",
   "worthOf.model":
     "Worked out with a bounce off the bat (q) of {q}. Real balls of one speed and angle differ by far more than this.",
-  "worthOf.short":
-    "{where}, by a model and not measured: the change in bat speed is worth about {exit} of exit velocity.",
   "gate.head": "Which swings count",
   "gate.about":
     "Below the hitter’s own bat-speed mark a ball does not count for how it flew; the bat’s speed itself always counts.",
@@ -704,6 +703,8 @@ export const en = {
     "The link is the key: whoever has it can read the report. Ask the trainer to replace it if it went to the wrong person.",
 
   // Club page
+  "club.short": "In short",
+  "club.logged": "Logged",
   "club.who": "Hitter",
   "club.record": "Measuring record",
   "club.measures": "Measures",

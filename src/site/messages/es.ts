@@ -507,6 +507,7 @@ export const es: Readonly<Record<keyof Pages, string>> = {
     "Un bate de otro peso o largo se mueve a otra velocidad. Lo que cuenta es la velocidad frente al bate de juego del mismo día.",
   "bats.rod":
     "La velocidad esperada toma cada bate por una vara pareja, porque no todos se midieron en un pivote; es una guía aproximada.",
+  "bats.ladder": "Bate por bate, como parte de la velocidad del bate de juego los mismos días: {bats}.",
   "bats.caution":
     "Los bates pesados, livianos y cortos son para trabajo supervisado. Si conviene y desde qué edad lo dicen las reglas de la liga y profesionales con licencia.",
   "bats.bat": "Bate",
@@ -574,8 +575,6 @@ export const es: Readonly<Record<keyof Pages, string>> = {
     "Estas bolas son más lentas que aquellas con las que se hizo el modelo de vuelo: tómelo como una guía aproximada.",
   "worthOf.model":
     "Calculado con una eficiencia del choque de {q}; las bolas reales de igual velocidad y ángulo difieren mucho más.",
-  "worthOf.short":
-    "{where}, según un modelo y no medido: el cambio en la velocidad del bate vale unos {exit} de velocidad de salida.",
   "gate.head": "Qué swings cuentan",
   "gate.about":
     "Por debajo de su propia marca de velocidad del bate, una bola no cuenta por cómo voló; la velocidad del bate siempre cuenta.",
@@ -698,6 +697,8 @@ export const es: Readonly<Record<keyof Pages, string>> = {
     "El enlace es la llave: quien lo tiene puede leer el informe. Pida al entrenador que lo cambie si llegó a quien no debía.",
 
   // Página del club
+  "club.short": "En breve",
+  "club.logged": "Anotados",
   "club.who": "Deportista",
   "club.record": "Registro de medida",
   "club.measures": "Medidas",
