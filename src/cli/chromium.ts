@@ -48,10 +48,18 @@ async function unpacked(): Promise<Unpacked> {
   return found;
 }
 
-/** A headless Chromium. The caller closes it. The machine's own libraries are used, and the package's where it has none. */
-export async function launch(): Promise<Browser> {
+/**
+ * A headless Chromium. The caller closes it. The machine's own libraries are used, and the package's where it has none.
+ *
+ * @param more arguments beside our own
+ */
+export async function launch(more: readonly string[] = []): Promise<Browser> {
   const { binary, libraries } = await unpacked();
-  const options = { executablePath: binary, args: ["--no-sandbox", "--font-render-hinting=none"], headless: true };
+  const options = {
+    executablePath: binary,
+    args: ["--no-sandbox", "--font-render-hinting=none", ...more],
+    headless: true,
+  };
   try {
     return await chromium.launch(options);
   } catch (error) {

@@ -1,5 +1,6 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
+import { gzipSync } from "node:zlib";
 
 export interface StaticServer {
   /** `http://127.0.0.1:<port>` */
@@ -16,9 +17,10 @@ const TYPES: Readonly<Record<string, string>> = {
   png: "image/png",
 };
 
-/** Serves finished files from memory, as a plain host would: folders by their index.html, 404.html for what is not there. */
+/** Serves finished files from memory, as a plain host would (`packed`: as one that packs text): folders by their index.html, 404.html for what is not there. */
 export async function serveFiles(
   files: readonly { readonly path: string; readonly body: string | Uint8Array }[],
+  { packed = false }: { readonly packed?: boolean } = {},
 ): Promise<StaticServer> {
   const byPath = new Map(files.map((file) => [`/${file.path}`, file.body]));
   const server = createServer((request, response) => {
@@ -26,8 +28,14 @@ export async function serveFiles(
     const path = asked.endsWith("/") ? `${asked}index.html` : asked;
     const body = byPath.get(path);
     const type = TYPES[path.slice(path.lastIndexOf(".") + 1)] ?? "application/octet-stream";
-    response.writeHead(body === undefined ? 404 : 200, { "content-type": body === undefined ? TYPES.html : type });
-    response.end(body ?? byPath.get("/404.html") ?? "");
+    const shown = body === undefined ? TYPES.html : type;
+    const sent = body ?? byPath.get("/404.html") ?? "";
+    const pack = packed && /^text\//.test(shown ?? "");
+    response.writeHead(body === undefined ? 404 : 200, {
+      "content-type": shown,
+      ...(pack ? { "content-encoding": "gzip" } : {}),
+    });
+    response.end(pack ? gzipSync(sent) : sent);
   });
   await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
   const { port } = server.address() as AddressInfo;

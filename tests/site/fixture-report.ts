@@ -333,6 +333,10 @@ export const full: Report = AthleteReport.parse({
       progress: 0.694,
     }),
     goal({
+      ...{ metric: "bat_speed", kind: "target", target: 60, condition: machine, baseline: 58.4, current: 60.9 },
+      replacedOn: "2025-12-01",
+    }),
+    goal({
       metric: "attack_angle",
       unit: "deg",
       kind: "window",
