@@ -21,6 +21,8 @@ export interface TrendParts {
   readonly period: Span;
   readonly away: readonly Absence[];
   readonly goal: GoalMark | null;
+  /** Values of the charts of the same metric beside it, which shares their scale: in the unit of the series. */
+  readonly beside: readonly number[];
   /** Days with a note that this reader sees, ISO dates in any order. */
   readonly notes: readonly string[];
   /** Days on which the plan for this measure changed, likewise. */
@@ -68,7 +70,7 @@ export function trendChart(id: string, parts: TrendParts, words: TrendWords, loc
   const blocks = blockBars(series);
   const quiet = quietRibbon(series);
   const axis = valueAxis(
-    [...valuesShown(series, band, goal), ...quiet.flatMap(({ y, y2 }) => [y, y2])],
+    [...valuesShown(series, band, goal), ...quiet.flatMap(({ y, y2 }) => [y, y2]), ...parts.beside],
     series.decimals,
   );
   const plot = { width: WIDTH - 38, height: TREND_HEIGHT - 44 };

@@ -67,14 +67,19 @@ async function drawAll(
   if (part === "interim" || part === "card") return charts;
   for (const placed of lines) {
     if (placed.series.sessions.length < 2) continue;
-    charts.set(trendId(placed.index), await drawTrend(report, placed, reading));
+    charts.set(trendId(placed.index), await drawTrend(report, placed, lines, reading));
   }
   if (reader === "club") return charts;
   if (report.work.weeks.length > 0) charts.set("weeks", await drawWeeks(report, reading));
   return charts;
 }
 
-async function drawTrend(report: AthleteReport, { series, index }: Placed, reading: Reading): Promise<string> {
+async function drawTrend(
+  report: AthleteReport,
+  { series, index }: Placed,
+  lines: readonly Placed[],
+  reading: Reading,
+): Promise<string> {
   const { words, units } = reading;
   const { factor, unit } = shownUnit(series.unit, units);
   const style = { unit: series.unit, decimals: series.decimals };
@@ -93,6 +98,9 @@ async function drawTrend(report: AthleteReport, { series, index }: Placed, readi
         period: report.period,
         away: report.athlete.away,
         goal: mark === null ? null : { low: mark.low * factor, high: mark.high * factor },
+        beside: lines
+          .filter((line) => line.series.metric === series.metric)
+          .flatMap((line) => line.series.sessions.map(({ mean }) => mean * factor)),
         notes: report.notes.map(({ date }) => date),
         plans: report.notes.flatMap((note) => (note.series.includes(index) ? [note.date] : [])),
       },
@@ -133,8 +141,7 @@ async function drawAim(report: AthleteReport, index: number, reading: Reading): 
         period: report.period,
         away: report.athlete.away,
         goal: null,
-        notes: [],
-        plans: [],
+        ...{ beside: [], notes: [], plans: [] },
       },
       {
         yTitle: words.text("aim.axis"),

@@ -180,6 +180,7 @@ describe("any season", () => {
           away: [],
           goal: goal === null ? null : { low: goal, high: goal },
           notes: [],
+          beside: [],
           plans: [],
         };
         const found = numbers(await drawSvg(trendChart("trend-1", parts, TREND_WORDS, "en")));

@@ -6,7 +6,7 @@ import { day, line, PARTS, PERIOD, series, session, TREND_WORDS } from "./exampl
 
 const noon = (iso: string) => Date.parse(`${iso}T12:00:00Z`);
 const made = (parts: (typeof PARTS)[string]) => trendChart("trend-0", parts, TREND_WORDS, "en");
-const bare = { period: PERIOD, away: [], goal: null, notes: [], plans: [] };
+const bare = { period: PERIOD, away: [], goal: null, notes: [], beside: [], plans: [] };
 
 describe("the dots of a trend chart", () => {
   const chart = made({
