@@ -7,9 +7,12 @@ import { pairByPhysics } from "./build/physics.ts";
 import { alone, publish } from "./build/publish.ts";
 import type { Assessed, BuildEffects, Built, Options, Paths } from "./build/terms.ts";
 import { readSeason } from "./intake/season.ts";
-import { linksOf } from "./publish/links.ts";
+import { changedLinks, keepLinkState, type LinkChange } from "./publish/change-links.ts";
+import { linkStateOf } from "./publish/link-state.ts";
+import { type Link, linksOf } from "./publish/links.ts";
 import { secretOf } from "./publish/secret.ts";
 import type { Effects } from "./schema/effects.ts";
+import type { Reader } from "./schema/reasons.ts";
 import { PAGE_LANGUAGES, renderSite, type SiteInput } from "./site/site.ts";
 
 export { type Explored, explore } from "./build/explore.ts";
@@ -20,6 +23,7 @@ export type { NoTable, Told } from "./intake/guess/export-table.ts";
 export type { ColumnProposal, Proposal, Question } from "./intake/guess/proposal.ts";
 export type { Answers } from "./intake/guess/propose.ts";
 export { SeasonUnreadable } from "./intake/season.ts";
+export type { LinkChange } from "./publish/change-links.ts";
 export { pdfPrinter } from "./publish/pdf.ts";
 
 /**
@@ -32,8 +36,7 @@ export async function build(paths: Paths, options: Options, effects: BuildEffect
   return alone(paths, effects, async () => {
     const season = await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES); //                      1 intake
     const judged = judgeSeason(season, options.asOf, effects); //            2 report: stats and hitting do the sums
-    const secret = await secretOf(paths.state, effects);
-    const links = linksOf(secret, judged.told.map(asLinkSubject), judged.asOf); // 3 who may open what
+    const { links } = await linksIn(judged, paths, effects); //              3 who may open what
     const input = {
       ...(await siteInput(judged, links, paths, effects)),
       interim: options.interim ?? false,
@@ -71,15 +74,50 @@ export async function preview(
   effects: Effects,
 ): Promise<SiteInput> {
   const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
-  const links = linksOf(await secretOf(paths.state, effects), judged.told.map(asLinkSubject), judged.asOf);
+  const { links } = await linksIn(judged, paths, effects);
   return { ...(await siteInput(judged, links, paths, effects)), styleGuide: true };
 }
 
-const asLinkSubject = ({ athlete, withheld }: Judgement["told"][number]) => ({
-  id: athlete.id,
-  recipients: athlete.profile.recipients,
-  withheld,
-});
+/** Who may open what, as things stand. Only the secret is written. */
+export async function links(
+  paths: Pick<Paths, "content" | "data" | "state">,
+  options: Pick<Options, "asOf">,
+  effects: Effects,
+): Promise<readonly Link[]> {
+  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
+  return (await linksIn(judged, paths, effects)).links;
+}
+
+/** Replaces links, makes them dead or notes that one was handed out; the next build follows. */
+export async function changeLinks(
+  paths: Paths,
+  change: LinkChange,
+  options: Pick<Options, "asOf">,
+  effects: BuildEffects,
+): Promise<readonly Link[]> {
+  return alone(paths, effects, async () => {
+    const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
+    const { state, links: before } = await linksIn(judged, paths, effects);
+    await keepLinkState(paths.state, changedLinks(state, before, change), effects);
+    return (await linksIn(judged, paths, effects)).links;
+  });
+}
+
+/** The season's links and what was done with them. */
+async function linksIn(judged: Judgement, { state: folder }: Pick<Paths, "state">, effects: Effects) {
+  const secret = await secretOf(folder, effects);
+  const state = await linkStateOf(folder, effects);
+  return { state, links: linksOf(secret, state, judged.told.map(asLinkSubject), judged.asOf) };
+}
+
+const asLinkSubject = ({ athlete, report, withheld }: Judgement["told"][number]) => {
+  const agreed = (reader: Reader) => {
+    const word = report.publication[reader];
+    return word.publish ? word.agreedOn : null;
+  };
+  const agreedOn = { family: agreed("family"), club: agreed("club") };
+  return { id: athlete.id, recipients: athlete.profile.recipients, withheld, agreedOn };
+};
 
 function assessed({ asOf, told, missing, ledger, problems }: Judgement): Assessed {
   const athletes = told.map(({ athlete, withheld }) => ({ id: athlete.id, name: athlete.profile.name, withheld }));

@@ -1,7 +1,7 @@
 import { join, relative } from "node:path";
 import type { Output } from "../publish/guard.ts";
 import { ledgerCsv } from "../publish/ledger-rows.ts";
-import { type Link, linksCsv } from "../publish/links.ts";
+import { addressOf, type Link, linksCsv } from "../publish/links.ts";
 import { repsCsv } from "../publish/reps-csv.ts";
 import { facilityOf } from "../report/facility-part.ts";
 import type { Place } from "../schema/season.ts";
@@ -23,6 +23,7 @@ export async function deskFiles(
   { say }: Pick<Options, "say">,
 ): Promise<Output[]> {
   const { season, asOf, told, ledger, rows, problems } = judgement;
+  const siteUrl = season.facility.site_url ?? null;
   const page = await renderDesk({
     facility: facilityOf(season.facility),
     asOf,
@@ -30,11 +31,12 @@ export async function deskFiles(
       report,
       links: links
         .filter((link) => link.athlete === athlete.id)
-        .map(({ reader, recipient, label, path, withheld }) => ({
-          reader,
-          recipient: label ?? recipient,
-          href: relative(desk, join(out, path, "index.html")).replaceAll("\\", "/"),
-          published: withheld === null,
+        .map((link) => ({
+          reader: link.reader,
+          recipient: link.label ?? link.recipient,
+          href: relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/"),
+          address: siteUrl === null ? null : addressOf(link, siteUrl),
+          published: link.withheld === null,
         })),
     })),
     leftOut: [...season.leftOut],
@@ -50,7 +52,7 @@ export async function deskFiles(
   });
   return [
     ...page,
-    { path: "links.csv", body: linksCsv(links, season.facility.site_url ?? null) },
+    { path: "links.csv", body: linksCsv(links, siteUrl) },
     { path: "ledger.csv", body: ledgerCsv(rows) },
     { path: "ledger.json", body: json(ledger) },
     ...told.map(({ athlete, report }) => ({ path: `reports/${athlete.id}.json`, body: json(report) })),

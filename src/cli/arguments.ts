@@ -5,7 +5,7 @@ import { EXIT, Stopped } from "../publish/stopped.ts";
 import { keepApart } from "./apart.ts";
 import { FLAGS, type Flags, flagsOf, strangeFlag } from "./flags.ts";
 
-export const COMMANDS = ["build", "pdf", "check", "start", "map", "new"] as const;
+export const COMMANDS = ["build", "pdf", "check", "start", "links", "map", "new"] as const;
 export type Command = (typeof COMMANDS)[number];
 
 export const USAGE = `Usage: npm run <command> -- [options]
@@ -14,6 +14,7 @@ export const USAGE = `Usage: npm run <command> -- [options]
   pdf     build, and every published report as PDF in _desk/pdf/
   check   reads everything, writes nothing, prints every problem
   start   live preview on this machine
+  links   who can open what; replaces links and makes them dead
   map     map -- FILE: proposes how an export is read, shows it, saves it to data/mappings/
   new     new -- athlete ID | athletes ROSTER.csv | facility: makes their files
 
@@ -27,6 +28,12 @@ export const USAGE = `Usage: npm run <command> -- [options]
 check:
   --all           every line, not only the first of a kind
   --codes         the list of all codes, with meaning and remedy
+
+links:
+  --rotate ID     new addresses for this athlete's links; the old ones are dead after the next build
+  --revoke ID     no address at all, until the link is rotated
+  --handed ID --to "WHOM"        notes that a link was handed out
+  --recipient R   of that athlete's links only this one
 
 map:
   --column "NAME=FIELD[:UNIT]"   what a column holds, as "Barrel m/s=bat_speed:m/s"     (repeatable)
@@ -121,7 +128,15 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
 }
 
 /** Words that may follow a command. */
-const MOST_WORDS: Readonly<Record<Command, number>> = { build: 0, pdf: 0, check: 0, start: 0, map: 1, new: 2 };
+const MOST_WORDS: Readonly<Record<Command, number>> = {
+  build: 0,
+  pdf: 0,
+  check: 0,
+  start: 0,
+  links: 0,
+  map: 1,
+  new: 2,
+};
 
 function parse(args: readonly string[]) {
   try {

@@ -22,6 +22,7 @@ const TEXTS = {
     "units",
     "contact",
   ],
+  links: ["rotate", "revoke", "handed", "recipient", "to"],
 } as const;
 const LISTS = { map: ["column", "ignore", "words", "fixed"], new: ["alias", "position"] } as const;
 const SWITCHES = {

@@ -3,6 +3,7 @@ import { type Command, readArguments } from "./arguments.ts";
 import { buildCommand, pdfCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
 import { failureOf } from "./failure.ts";
+import { linksCommand } from "./links.ts";
 import { mapCommand } from "./map/map.ts";
 import { newCommand } from "./new/new.ts";
 import { startCommand } from "./start.ts";
@@ -15,6 +16,7 @@ const COMMANDS: Readonly<
   pdf: pdfCommand,
   check: checkCommand,
   start: startCommand,
+  links: linksCommand,
   map: mapCommand,
   new: newCommand,
 };

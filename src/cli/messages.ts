@@ -446,5 +446,6 @@ export const WITHHELD: Readonly<Record<string, string>> = {
   ended: "the agreement has ended",
   "not-covered": "the agreement does not cover the numbers",
   "link-ended": "the link has ended",
+  "link-revoked": "the link was made dead",
   "names-other-athlete": "the page would name another athlete",
 };

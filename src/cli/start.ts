@@ -10,17 +10,11 @@ import type { Previewed } from "./preview.ts";
 import { serve } from "./serve.ts";
 import { tableLines } from "./table.ts";
 import type { Terminal } from "./terminal.ts";
+import { today } from "./today.ts";
 import { watch } from "./watch.ts";
 
 const LOOK_EVERY_MS = 500;
 const SOURCE = dirname(dirname(fileURLToPath(import.meta.url)));
-
-/** The calendar day on the wall. Only the preview and the desk may ask for it. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 /** Builds the preview in a process of its own; null when it could not be built, which was said then. */
 async function rebuild(paths: Paths, asOf: string, interim: boolean): Promise<Previewed | null> {

@@ -9,6 +9,8 @@ export interface DeskLink {
   readonly recipient: string;
   /** Relative from the desk's folder. */
   readonly href: string;
+  /** Where it lies once it is published; null where nobody has said where the site is. */
+  readonly address: string | null;
   readonly published: boolean;
 }
 

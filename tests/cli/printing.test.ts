@@ -31,6 +31,8 @@ describe("the table of a build", () => {
         token: "a",
         path: "r/a/",
         withheld: null,
+        since: null,
+        handed: [],
       },
     ],
     pages: 3,

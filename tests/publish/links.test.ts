@@ -2,9 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { linksCsv, linksOf } from "../../src/publish/links.ts";
 import { base32, TOKEN_PATTERN, tokenFor } from "../../src/publish/token.ts";
+import type { LinkState } from "../../src/schema/link-state.ts";
 
 const secret = new Uint8Array(32).fill(7);
 const open = { family: null, club: null };
+const agreedOn = { family: "2025-10-01", club: "2025-10-01" };
+const untouched: LinkState = { changes: [], handed: [] };
 
 describe("base32", () => {
   // RFC 4648 section 10, padding removed and in lower case.
@@ -64,7 +67,12 @@ describe("a token", () => {
 
 describe("the links of a season", () => {
   test("are one for each reader when the profile names no recipients", () => {
-    const links = linksOf(secret, [{ id: "ada-lund", recipients: undefined, withheld: open }], "2026-02-28");
+    const links = linksOf(
+      secret,
+      untouched,
+      [{ id: "ada-lund", recipients: undefined, withheld: open, agreedOn }],
+      "2026-02-28",
+    );
     expect(links.map(({ recipient, reader }) => [recipient, reader])).toEqual([
       ["family", "family"],
       ["club", "club"],
@@ -79,7 +87,12 @@ describe("the links of a season", () => {
       { id: "gran", reader: "family", until: "2026-02-28" },
       { id: "aunt", reader: "family", until: "2026-02-27" },
     ] as const;
-    const links = linksOf(secret, [{ id: "ada-lund", recipients: [...recipients], withheld: open }], "2026-02-28");
+    const links = linksOf(
+      secret,
+      untouched,
+      [{ id: "ada-lund", recipients: [...recipients], withheld: open, agreedOn }],
+      "2026-02-28",
+    );
     expect(links.map(({ recipient, withheld }) => [recipient, withheld])).toEqual([
       ["home", null],
       ["gran", null],
@@ -88,14 +101,15 @@ describe("the links of a season", () => {
   });
 
   test("stop the build when two would be the same", () => {
-    const twice = { id: "ada-lund", recipients: undefined, withheld: open };
-    expect(() => linksOf(secret, [twice, twice], "2026-02-28")).toThrow("share one link");
+    const twice = { id: "ada-lund", recipients: undefined, withheld: open, agreedOn };
+    expect(() => linksOf(secret, untouched, [twice, twice], "2026-02-28")).toThrow("share one link");
   });
 
   test("say in the list who has none, and give no address there", () => {
     const links = linksOf(
       secret,
-      [{ id: "ada-lund", recipients: undefined, withheld: { family: null, club: "no-consent" } }],
+      untouched,
+      [{ id: "ada-lund", recipients: undefined, withheld: { family: null, club: "no-consent" }, agreedOn }],
       "2026-02-28",
     );
     const token = links[0]?.token;

@@ -34,6 +34,16 @@ describe("the season's secret", () => {
     },
   );
 
+  test("that is gone is not made anew where links were made from one: all of them would change unseen", async () => {
+    const disk = new MemoryDisk();
+    await secretOf("/s/.winterbook", { disk, randomBytes: counting });
+    expect(disk.modes.get("/s/.winterbook/links.json")).toBe(0o600);
+    disk.files.delete("/s/.winterbook/secret");
+    await expect(secretOf("/s/.winterbook", { disk, randomBytes: counting })).rejects.toThrow("is gone");
+    disk.files.delete("/s/.winterbook/links.json");
+    expect(await secretOf("/s/.winterbook", { disk, randomBytes: counting })).toHaveLength(32);
+  });
+
   test("is never made from too little randomness", async () => {
     const disk = new MemoryDisk();
     await expect(secretOf("/s/.winterbook", { disk, randomBytes: () => new Uint8Array(4) })).rejects.toThrow("4 bytes");

@@ -13,6 +13,7 @@ test("the desk is a page with its assets beside it, a page of pairs for whom two
     "assets/source-sans-3.OFL.txt",
     "assets/winterbook.HASH.css",
     "index.html",
+    "links/ottilie-fernmoor.html",
     "pairs/ottilie-fernmoor.html",
   ]);
   expect(await renderDesk(desk)).toEqual(files);

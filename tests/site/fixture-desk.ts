@@ -17,13 +17,27 @@ export const desk: DeskInput = {
     {
       report: full,
       links: [
-        { reader: "family", recipient: "Home", href: "../_site/r/token/index.html", published: true },
-        { reader: "club", recipient: "New club", href: "javascript:alert(1)", published: true },
+        {
+          reader: "family",
+          recipient: "Home",
+          href: "../_site/r/token/index.html",
+          address: "https://cage.example/r/token/",
+          published: true,
+        },
+        { reader: "club", recipient: "New club", href: "javascript:alert(1)", address: null, published: true },
       ],
     },
     {
       report: withheld,
-      links: [{ reader: "family", recipient: "family", href: "../_site/r/other/index.html", published: false }],
+      links: [
+        {
+          reader: "family",
+          recipient: "family",
+          href: "../_site/r/other/index.html",
+          address: "https://cage.example/r/other/",
+          published: false,
+        },
+      ],
     },
   ],
   leftOut: ["broken-file"],

@@ -3,6 +3,7 @@ import type { DeskLink, DeskView } from "../desk-view.ts";
 import { useReading } from "../reading.ts";
 import { BalanceCells, BalanceHeads } from "./desk-balance.tsx";
 import { Figure } from "./figure.tsx";
+import { hasSheet } from "./link-sheet.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
 
@@ -83,6 +84,13 @@ function AthleteRow({ athlete, index }: { readonly athlete: DeskView["athletes"]
             {words.text("desk.repsLink")}
           </a>
         </span>
+        {links.some(hasSheet) ? (
+          <span>
+            <a href={`links/${id}.html`} aria-label={`${displayName}: ${words.text("desk.sheetLink")}`}>
+              {words.text("desk.sheetLink")}
+            </a>
+          </span>
+        ) : null}
       </td>
     </tr>
   );

@@ -18,6 +18,7 @@ export const desk = {
   "desk.report": "Numbers",
   "desk.reportLink": "JSON",
   "desk.repsLink": "swings",
+  "desk.sheetLink": "links to hand out",
   "desk.notPublished": "not published",
   "desk.noLink": "no link",
   "desk.why.no-consent": "not published: no consent is on file",
@@ -118,4 +119,10 @@ export const desk = {
   "style.sign.worse": "worse",
   "style.sign.open": "cannot tell",
   "style.sign.none": "no verdict",
+
+  // A sheet of links to hand out
+  "sheet.title": "Links of {name}",
+  "sheet.about": "Cut along the lines: each part is for one person alone.",
+  "sheet.care":
+    "Whoever has this address can read the report. Please do not pass it on. If it went astray, tell us and we make a new one.",
 } as const satisfies Record<string, string>;
