@@ -23,9 +23,9 @@ function measuredWith({ words }: AthleteSeason["reps"], { metric }: Strand, sess
   });
 }
 
-/** Were both measured with one and the same device? */
+/** Why the two do not read alike; null where one and the same device measured both. */
 function sameDevice(reps: AthleteSeason["reps"], there: [Strand, SessionReps[]], here: [Strand, SessionReps[]]) {
-  const [used] = [[there, here].flatMap(([strand, of]) => of.flatMap((one) => measuredWith(reps, strand, one)))];
+  const used = [there, here].flatMap(([strand, of]) => of.flatMap((one) => measuredWith(reps, strand, one)));
   if (used.includes(null)) return "device-unknown";
   return new Set(used).size > 1 ? "other-device" : null;
 }

@@ -96,10 +96,34 @@ describe("peers", () => {
     }
   });
 
-  test("are shown where the consent names them or covers everything, with ages in whole years", () => {
-    for (const covers of [null, ["numbers", "peers"]]) {
-      const [series] = forReader(agreed(covers), "family").series;
-      expect(series?.peers).toEqual({ ...peers, start: { ...standing, age: 13 }, end: { ...standing, age: 13 } });
-    }
+  const shown = { ...peers, start: { ...standing, age: 13 }, end: { ...standing, age: 13 } };
+  test("are shown where the consent names them, with ages in whole years", () => {
+    expect(forReader(agreed(["numbers", "peers"]), "family").series[0]?.peers).toEqual(shown);
+  });
+
+  test("are shown of a consent that lists nothing from fourteen years on; not below, nor where the age is not known", () => {
+    const aged = (age: number | null, minor: boolean) => {
+      const all = agreed(null);
+      return forReader({ ...all, athlete: { ...all.athlete, age, minor } }, "family").series[0]?.peers;
+    };
+    expect(aged(13, true)).toBeNull();
+    expect(aged(null, true)).toBeNull();
+    expect(aged(14, true)).toEqual(shown);
+    expect(aged(null, false)).toEqual(shown);
+  });
+
+  test("take along what a start would come back by, and what others gained while growing; a minor's mass stays away", () => {
+    const rebound = { estimate: 0.4, icc: 0.8, middle: 60, athletes: 40, source: "reference" as const };
+    const gain = { series: 0, metric: "bat_speed", unit: "mph", decimals: 1, condition: {}, change: 2, peersGain: 1.5 };
+    const seen = (covers: string[]) => {
+      const all = agreed(covers);
+      const growth = { heightIn: 1, massLb: 5, days: 90, peers: [gain] };
+      const series = all.series.map((one) => ({ ...one, rebound }));
+      return forReader({ ...all, hitting: { ...all.hitting, growth }, series }, "family");
+    };
+    const [without, together] = [seen(["numbers"]), seen(["numbers", "peers"])];
+    expect([without.series[0]?.rebound, together.series[0]?.rebound]).toEqual([null, rebound]);
+    expect(without.hitting.growth).toEqual({ heightIn: 1, massLb: null, days: 90, peers: [] });
+    expect(together.hitting.growth).toEqual({ heightIn: 1, massLb: null, days: 90, peers: [gain] });
   });
 });
