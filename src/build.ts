@@ -64,7 +64,7 @@ export async function check(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<Assessed> {
-  return assessed(judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects));
+  return assessed(await judgedSeason(paths, options, effects));
 }
 
 /** What the public site would be made from, for a preview that renders the pages itself. Only the secret is written. */
@@ -73,7 +73,7 @@ export async function preview(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<SiteInput> {
-  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
+  const judged = await judgedSeason(paths, options, effects);
   const { links } = await linksIn(judged, paths, effects);
   return { ...(await siteInput(judged, links, paths, effects)), styleGuide: true };
 }
@@ -84,7 +84,7 @@ export async function links(
   options: Pick<Options, "asOf">,
   effects: Effects,
 ): Promise<readonly Link[]> {
-  const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
+  const judged = await judgedSeason(paths, options, effects);
   return (await linksIn(judged, paths, effects)).links;
 }
 
@@ -96,11 +96,20 @@ export async function changeLinks(
   effects: BuildEffects,
 ): Promise<readonly Link[]> {
   return alone(paths, effects, async () => {
-    const judged = judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), options.asOf, effects);
+    const judged = await judgedSeason(paths, options, effects);
     const { state, links: before } = await linksIn(judged, paths, effects);
     await keepLinkState(paths.state, changedLinks(state, before, change), effects);
     return (await linksIn(judged, paths, effects)).links;
   });
+}
+
+/** As far as the finished reports. */
+async function judgedSeason(
+  paths: Pick<Paths, "content" | "data">,
+  { asOf }: Pick<Options, "asOf">,
+  effects: Effects,
+): Promise<Judgement> {
+  return judgeSeason(await readSeason(paths, effects, pairByPhysics, PAGE_LANGUAGES), asOf, effects);
 }
 
 /** The season's links and what was done with them. */

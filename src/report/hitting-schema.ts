@@ -47,7 +47,7 @@ const Estimated = z.strictObject({ estimate: Num, ci95: Interval.nullable(), df:
 /** A change over the season, from a line through days; null interval for two days. */
 const Moved = z.strictObject({ estimate: Num, ci95: Interval.nullable(), df: Num });
 /** A share of swings with Wilson's interval. */
-const Share = z.strictObject({ count: Count, of: Count, share: Num, ci95: Interval });
+export const Share = z.strictObject({ count: Count, of: Count, share: Num, ci95: Interval });
 
 /** Which swings: environment, bat (`game` for the game bat of the day), side stood on. */
 const Where = { environment: TextOrNull, implement: TextOrNull, side: TextOrNull };

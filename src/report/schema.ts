@@ -7,7 +7,7 @@ import {
   READERS,
   SET_ASIDE_REASONS,
 } from "../schema/reasons.ts";
-import { GateReport, HittingReport } from "./hitting-schema.ts";
+import { GateReport, HittingReport, Share } from "./hitting-schema.ts";
 import { Condition, Count, Day, Interval, Num, NumOrNull, Text, TextOrNull } from "./schema-parts.ts";
 import { Series } from "./series-schema.ts";
 
@@ -101,9 +101,7 @@ export const NoteReport = z.strictObject({
   series: z.array(Count),
 });
 
-/** A share of reps with Wilson's interval. */
-const Share = { count: Count, of: Count, share: Num, ci95: Interval };
-const AimBlock = z.strictObject({ from: Day, to: Day, days: Count, ...Share });
+const AimBlock = z.strictObject({ from: Day, to: Day, days: Count, ...Share.shape });
 
 /** How many of a drill's reps were inside one of its aims. */
 const AimReport = z.strictObject({
@@ -118,7 +116,7 @@ const AimReport = z.strictObject({
   atLeast: NumOrNull,
   days: z.array(z.strictObject({ date: Day, inside: Count, of: Count, share: Num })),
   dayCount: Count,
-  all: z.strictObject(Share),
+  all: Share,
   /** The blocks of every series; null with too few days for both. */
   first: AimBlock.nullable(),
   last: AimBlock.nullable(),

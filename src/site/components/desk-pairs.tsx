@@ -2,11 +2,10 @@ import { STRIP } from "../../charts/pair-strips.ts";
 import type { AssetNames } from "../assets.ts";
 import type { DeskView } from "../desk-view.ts";
 import type { PairDay, PairRow } from "../pair-view.ts";
-import { ReadingContext, useReading } from "../reading.ts";
+import { useReading } from "../reading.ts";
 import { type MessageKey, wordsFor } from "../words.ts";
 import { Day } from "./day.tsx";
-import { DESK_POLICY } from "./desk-policy.ts";
-import { Document } from "./document.tsx";
+import { DeskPage } from "./desk-page.tsx";
 import { Figure } from "./figure.tsx";
 import { Say } from "./say.tsx";
 import { Scroll } from "./section.tsx";
@@ -64,20 +63,14 @@ export function pairsDocument(view: DeskView, index: number, assets: AssetNames)
   const words = wordsFor("en");
   const { name, days } = view.paired[index]!;
   return (
-    <ReadingContext.Provider value={{ source: view, words, units: view.facility.units }}>
-      <Document
-        title={words.text("pairs.title", { name })}
-        words={words}
-        assets={assets}
-        root="../"
-        policy={DESK_POLICY}
-        kind="desk"
-        notice={view.facility.notice}
-      >
-        <header class="masthead">
-          <p class="imprint">
-            <a href="../index.html">{words.text("desk.head")}</a>
-          </p>
+    <DeskPage
+      title={words.text("pairs.title", { name })}
+      source={view}
+      words={words}
+      facility={view.facility}
+      assets={assets}
+      head={
+        <>
           <h1>
             <Say k="pairs.head" />
           </h1>
@@ -87,25 +80,24 @@ export function pairsDocument(view: DeskView, index: number, assets: AssetNames)
               <Say k="desk.private" />
             </span>
           </p>
-        </header>
-        <main id="main">
-          <section aria-labelledby="key">
-            <h2 id="key">
-              <Say k="pairs.key" />
-            </h2>
-            <p>
-              <Say k="pairs.keyText" />
-            </p>
-            <p>
-              <Say k="pairs.correct" />
-            </p>
-          </section>
-          {days.map((day, i) => (
-            <OneDay key={day.date} day={day} at={`/paired/${index}/days/${i}`} />
-          ))}
-        </main>
-      </Document>
-    </ReadingContext.Provider>
+        </>
+      }
+    >
+      <section aria-labelledby="key">
+        <h2 id="key">
+          <Say k="pairs.key" />
+        </h2>
+        <p>
+          <Say k="pairs.keyText" />
+        </p>
+        <p>
+          <Say k="pairs.correct" />
+        </p>
+      </section>
+      {days.map((day, i) => (
+        <OneDay key={day.date} day={day} at={`/paired/${index}/days/${i}`} />
+      ))}
+    </DeskPage>
   );
 }
 

@@ -1,10 +1,8 @@
 import encodeQR from "qr";
 import type { AssetNames } from "../assets.ts";
 import type { DeskInput, DeskLink } from "../desk-view.ts";
-import { ReadingContext } from "../reading.ts";
 import { wordsFor } from "../words.ts";
-import { DESK_POLICY } from "./desk-policy.ts";
-import { Document } from "./document.tsx";
+import { DeskPage } from "./desk-page.tsx";
 import { Say } from "./say.tsx";
 
 /** Cells of quiet ground that a reader of QR codes needs on every side: four, ISO/IEC 18004. */
@@ -38,51 +36,42 @@ export function linkSheet(
   const words = wordsFor("en");
   const name = report.athlete.displayName;
   return (
-    <ReadingContext.Provider value={{ source: report, words, units: facility.units }}>
-      <Document
-        title={words.text("sheet.title", { name })}
-        words={words}
-        assets={assets}
-        root="../"
-        policy={DESK_POLICY}
-        kind="desk"
-        notice={facility.notice}
-      >
-        <header class="masthead">
-          <p class="imprint">
-            <a href="../index.html">
-              <Say k="desk.head" />
-            </a>
-          </p>
+    <DeskPage
+      title={words.text("sheet.title", { name })}
+      source={report}
+      words={words}
+      facility={facility}
+      assets={assets}
+      head={
+        <>
           <h1 data-own>{name}</h1>
           <p class="facts">
             <Say k="sheet.about" />
           </p>
-        </header>
-        <main id="main">
-          {live.map(({ recipient, reader, address }) => (
-            <section key={address} class="sheet" aria-labelledby={`link-${recipient}`}>
-              <h2 id={`link-${recipient}`} data-own>
-                {recipient}
-              </h2>
-              <Code address={address} />
-              <div>
-                <p>
-                  <Say k={reader === "family" ? "desk.family" : "desk.club"} />
-                </p>
-                <p>
-                  <a href={address} data-own>
-                    {address}
-                  </a>
-                </p>
-                <p class="care">
-                  <Say k="sheet.care" />
-                </p>
-              </div>
-            </section>
-          ))}
-        </main>
-      </Document>
-    </ReadingContext.Provider>
+        </>
+      }
+    >
+      {live.map(({ recipient, reader, address }, index) => (
+        <section key={address} class="sheet" aria-labelledby={`link-${index}`}>
+          <h2 id={`link-${index}`} data-own>
+            {recipient}
+          </h2>
+          <Code address={address} />
+          <div>
+            <p>
+              <Say k={reader === "family" ? "desk.family" : "desk.club"} />
+            </p>
+            <p>
+              <a href={address} data-own>
+                {address}
+              </a>
+            </p>
+            <p class="care">
+              <Say k="sheet.care" />
+            </p>
+          </div>
+        </section>
+      ))}
+    </DeskPage>
   );
 }
