@@ -1,6 +1,7 @@
 import { foreignRequests } from "../publish/foreign.ts";
 import type { Output } from "../publish/guard.ts";
 import type { Link } from "../publish/links.ts";
+import { type Framed, linkFolder } from "../publish/sealing.ts";
 import { EXIT, Stopped } from "../publish/stopped.ts";
 import type { Season } from "../schema/season.ts";
 import { seasonCheck } from "./named.ts";
@@ -16,11 +17,14 @@ const STYLE_GUIDE = "style/index.html";
  * @throws {Stopped} something was found; nothing is published then
  */
 export function checkPages(
-  site: readonly Output[],
+  finished: readonly Framed[],
   desk: readonly Output[],
   season: Season,
   links: readonly Link[],
 ): void {
+  // Whoever has no key sees the page around a sealed one.
+  const frames = finished.flatMap(({ path, frame }) => (frame === undefined ? [] : [{ path, body: frame }]));
+  const site: readonly Output[] = [...finished, ...frames];
   const [foreign] = [...foreignRequests(site), ...foreignRequests(desk)];
   if (foreign) {
     throw new Stopped(
@@ -29,13 +33,14 @@ export function checkPages(
       "nothing was published; this is a fault of Winterbook, please report it",
     );
   }
-  const tokens = (id: string) => links.filter(({ athlete }) => athlete === id).map(({ token }) => token);
+  const tokens = (id: string) =>
+    links.filter(({ athlete }) => athlete === id).flatMap(({ token, key }) => (key === null ? [token] : [token, key]));
   const names = seasonCheck(season, tokens);
   const owners = new Map(links.map(({ path, athlete }) => [path, athlete]));
   for (const { path, body } of site) {
     if (!TEXT.test(path) || path === STYLE_GUIDE) continue;
     // Other languages, units and all the numbers lie below the link's own folder.
-    const owner = owners.get(/^[^/]+\/[^/]+\//.exec(path)?.[0] ?? "") ?? null;
+    const owner = owners.get(linkFolder(path)) ?? null;
     const [named] = names(typeof body === "string" ? body : Buffer.from(body).toString("utf8"), owner);
     if (named) {
       throw new Stopped(

@@ -34,9 +34,12 @@ export async function deskFiles(
         .map((link) => ({
           reader: link.reader,
           recipient: link.label ?? link.recipient,
-          href: relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/"),
+          href: `${relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/")}${link.key === null ? "" : `#${link.key}`}`,
           address: siteUrl === null ? null : addressOf(link, siteUrl),
           published: link.withheld === null,
+          until: link.until,
+          asks: link.passphrase !== null,
+          sealed: link.sealed,
         })),
     })),
     leftOut: [...season.leftOut],

@@ -1,7 +1,10 @@
+import { isSealed } from "../publish/sealing.ts";
 import type { BrokenLimit } from "../report/limits.ts";
 import type { AthleteReport, Condition } from "../report/schema.ts";
-import type { TextFindings } from "../report/texts.ts";
-import type { AppliedCorrection, Problem } from "../schema/season.ts";
+import type { HeldText, TextFindings } from "../report/texts.ts";
+import type { Facility } from "../schema/facility.ts";
+import { recipientsOf } from "../schema/profile.ts";
+import type { AppliedCorrection, AthleteSeason, Problem } from "../schema/season.ts";
 
 /** So many possibilities are told in a message. */
 const MOST_KNOWN = 6;
@@ -54,6 +57,44 @@ export function findingsOf({ athlete, suggestions, flags }: AthleteReport): Prob
     }),
   );
   return [...steps, ...far];
+}
+
+/** Texts that no reader is shown although they are meant for some. */
+export const heldProblems = (held: readonly HeldText[], athlete: string): Problem[] =>
+  held.map(
+    ({ why, file, line, word }): Problem => ({
+      code: why,
+      level: "note",
+      at: { file, line, column: null },
+      args: word === null ? { athlete } : { athlete, word },
+      athlete: null,
+    }),
+  );
+
+/** An athlete whose data is kept past the day that was set for it; null while it is not. */
+export function pastKeeping({ id, profile, reps }: AthleteSeason, facility: Facility, today: string): Problem | null {
+  const until = profile.keep_until ?? facility.keep_until;
+  if (until === undefined || until >= today) return null;
+  const file = profile.keep_until === undefined ? "content/facility.md" : `content/athletes/${id}/profile.md`;
+  const args = { athlete: id, until, rows: reps.n };
+  return { code: "past-keep-until", level: "note", at: { file, line: null, column: null }, args, athlete: null };
+}
+
+/** A minor whose published pages are not sealed, because somebody said so; null for everybody else. */
+export function unsealedMinor(
+  { id, profile }: AthleteSeason,
+  report: AthleteReport,
+  facility: Facility,
+): Problem | null {
+  const open = recipientsOf(profile).filter(({ id: recipient, reader, seal }) => {
+    const published = report.recipients.find((one) => one.id === recipient)?.publication.publish ?? false;
+    const words = { facility: facility.seal, athlete: profile.seal, recipient: seal };
+    return published && !isSealed(words, reader, report.athlete.minor);
+  });
+  if (!report.athlete.minor || open.length === 0) return null;
+  const at = { file: `content/athletes/${id}/profile.md`, line: null, column: null };
+  const args = { athlete: id, recipients: open.map((one) => one.id).join(", ") };
+  return { code: "minor-not-sealed", level: "note", at, args, athlete: null };
 }
 
 /** References that lead nowhere must be put right; figures that the season does not bear out are worth a look. */

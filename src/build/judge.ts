@@ -7,13 +7,29 @@ import { brokenLimits } from "../report/limits.ts";
 import { reportFor } from "../report/report.ts";
 import { rounded } from "../report/rounded.ts";
 import { AthleteReport } from "../report/schema.ts";
-import { textFindings } from "../report/texts.ts";
+import { heldTexts, textFindings } from "../report/texts.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { NotCountedReason, SetAsideReason } from "../schema/reasons.ts";
 import type { AthleteSeason, LedgerRow, Problem, Season } from "../schema/season.ts";
 import { asOfFor } from "./as-of.ts";
-import { appliedNotes, findingsOf, limitProblem, textProblems } from "./findings.ts";
-import { NAMES_ANOTHER, seasonCheck, withheldFrom, withoutNames } from "./named.ts";
+import {
+  appliedNotes,
+  findingsOf,
+  heldProblems,
+  limitProblem,
+  pastKeeping,
+  textProblems,
+  unsealedMinor,
+} from "./findings.ts";
+import {
+  NAMES_ANOTHER,
+  type Receiving,
+  SHOWS_BIRTH_DATE,
+  seasonCheck,
+  withheldByReader,
+  withheldFrom,
+  withoutNames,
+} from "./named.ts";
 import type { Withheld } from "./terms.ts";
 
 /** One athlete on the way through the build. */
@@ -23,6 +39,7 @@ export interface Told {
   /** Entry i: why rep i does not count, or null where it does. */
   readonly judged: readonly (NotCountedReason | null)[];
   readonly withheld: Withheld;
+  readonly receiving: readonly Receiving[];
 }
 
 /** A season with every row accounted for and every report made. */
@@ -60,10 +77,16 @@ function checked(report: AthleteReport, id: string): AthleteReport {
 /**
  * One report per athlete, and the balance of every row.
  *
- * @param asOf calendar day asked for; without it the season's own
+ * @param asOf  calendar day asked for; without it the season's own
+ * @param today day against which it is held how long data is kept; no figure hangs on it
  * @throws {Unbalanced} rows went missing
  */
-export function judgeSeason(read: Season, asOf: string | undefined, effects: Pick<Effects, "progress">): Judgement {
+export function judgeSeason(
+  read: Season,
+  asOf: string | undefined,
+  effects: Pick<Effects, "progress">,
+  today?: string,
+): Judgement {
   const names = seasonCheck(read);
   const { facility, problems: telling } = withoutNames(read.facility, names);
   const season: Season = { ...read, facility };
@@ -86,15 +109,22 @@ export function judgeSeason(read: Season, asOf: string | undefined, effects: Pic
     const input = { season: known, athlete, setAside: asideOf(season, athlete.id), asOf: day, fileNames };
     const { report, judged } = reportFor(input);
     const sound = checked(report, athlete.id);
-    const { withheld, problems: named } = withheldFrom(athlete, sound, season, names);
+    const { receiving, problems: named } = withheldFrom(athlete, sound, season, names);
     const broken = brokenLimits(athlete, season, fileNames).map(limitProblem);
     const texts = textProblems(textFindings(athlete, sound.series), athlete.id);
-    for (const problem of [...named, ...broken, ...texts, ...findingsOf(sound)]) problems.push(problem);
+    const held = heldProblems(heldTexts(athlete, sound), athlete.id);
+    const kept = [pastKeeping(athlete, facility, today ?? day), unsealedMinor(athlete, sound, facility)].filter(
+      (problem) => problem !== null,
+    );
+    for (const problem of [...named, ...broken, ...texts, ...held, ...kept, ...findingsOf(sound)])
+      problems.push(problem);
     effects.progress("reports", i + 1, athletes.length);
-    return { athlete, report: sound, judged, withheld };
+    return { athlete, report: sound, judged, receiving, withheld: withheldByReader(sound, receiving) };
   });
   const accounts = told.map(({ athlete, judged }) => ({ athlete: athlete.id, reps: athlete.reps, judged }));
-  const heldBack = told.filter(({ withheld }) => Object.values(withheld).includes(NAMES_ANOTHER));
+  const heldBack = told.filter(({ receiving }) =>
+    receiving.some(({ withheld }) => withheld === NAMES_ANOTHER || withheld === SHOWS_BIRTH_DATE),
+  );
   return {
     season,
     asOf: day,

@@ -4,12 +4,15 @@ import { forReader } from "../report/reader.ts";
 import type { AthleteReport } from "../report/schema.ts";
 import { ENVIRONMENTS } from "../schema/columns.ts";
 import type { Facility } from "../schema/facility.ts";
-import { READERS, type Reader } from "../schema/reasons.ts";
+import type { Reader } from "../schema/reasons.ts";
 import type { AthleteSeason, Place, Problem, Season } from "../schema/season.ts";
 import type { Withheld } from "./terms.ts";
 
 /** Reason why a page is held back although somebody agreed to it, and code of the problem that says so. */
 export const NAMES_ANOTHER = "names-other-athlete";
+
+/** The same where a day of birth would be shown, the athlete's own included. */
+export const SHOWS_BIRTH_DATE = "shows-birth-date";
 
 const FACILITY_FILE = "content/facility.md";
 
@@ -55,9 +58,10 @@ export function seasonCheck(season: Season, tokensOf: (id: string) => readonly s
   const words = wordsOfSeason(season);
   const { athletes, leftOut, facility } = season;
   const full = new Set(athletes.map(({ profile }) => profile.name.toLowerCase()));
-  const known = athletes.map(({ id, profile: { name, aliases = [] } }) => ({
+  const known = athletes.map(({ id, profile: { name, born, aliases = [] } }) => ({
     id,
     names: [name],
+    born: typeof born === "string" ? born : null,
     // Swings under another's name may be an athlete's own; the name is not.
     otherNames: [displayName(name, true), ...aliases.filter((alias) => !full.has(alias.toLowerCase()))],
   }));
@@ -147,8 +151,16 @@ function placeOf(athlete: AthleteSeason, season: Season, names: Check): Place {
   return { file, line: null, column: null };
 }
 
+/** A recipient and whether it may be given the report. */
+export interface Receiving {
+  readonly recipient: string;
+  readonly reader: Reader;
+  /** Null when it may, else the reason why not. */
+  readonly withheld: string | null;
+}
+
 /**
- * Whether each reader may be given the report: somebody has to agree, and it must name nobody else's child.
+ * Whether each recipient may be given the report: somebody has to agree, it must name nobody else's child, and nobody's day of birth.
  *
  * @param season the season with the facility as pages show it, see {@link withoutNames}
  * @param names  the season's check, see {@link seasonCheck}
@@ -158,25 +170,35 @@ export function withheldFrom(
   report: AthleteReport,
   season: Season,
   names: Check,
-): { withheld: Withheld; problems: Problem[] } {
-  const withheld: Record<Reader, string | null> = { family: null, club: null };
-  const problems: Problem[] = [];
-  for (const reader of READERS) {
-    const agreed = report.publication[reader];
-    if (!agreed.publish) {
-      withheld[reader] = agreed.why;
-      continue;
-    }
-    const named = namedIn(forReader(report, reader), athlete.id, names);
-    if (!named) continue;
-    withheld[reader] = NAMES_ANOTHER;
-    problems.push({
-      code: NAMES_ANOTHER,
+): { receiving: readonly Receiving[]; problems: Problem[] } {
+  const problems = new Map<string, Problem>();
+  const receiving = report.recipients.map(({ id, reader, publication }): Receiving => {
+    const own = { recipient: id, reader };
+    if (!publication.publish) return { ...own, withheld: publication.why };
+    const named = namedIn(forReader(report, reader, id), athlete.id, names);
+    if (!named) return { ...own, withheld: null };
+    const code = named.by === "birth-date" ? SHOWS_BIRTH_DATE : NAMES_ANOTHER;
+    // Once for each kind of reader: what one club may not see, the next one may not either.
+    const problem: Problem = {
+      code,
       level: "error",
       at: placeOf(athlete, season, names),
       args: { reader, other: named.athlete, words: named.words },
       athlete: athlete.id,
-    });
-  }
-  return { withheld, problems };
+    };
+    if (!problems.has(`${code} ${reader}`)) problems.set(`${code} ${reader}`, problem);
+    return { ...own, withheld: code };
+  });
+  return { receiving, problems: [...problems.values()] };
+}
+
+/** For each kind of reader null when one of its recipients is given the report, else why the first is not. */
+export function withheldByReader(report: AthleteReport, receiving: readonly Receiving[]): Withheld {
+  const of = (reader: Reader): string | null => {
+    const own = receiving.filter((one) => one.reader === reader).map(({ withheld }) => withheld);
+    if (own.length > 0) return own.includes(null) ? null : (own[0] ?? null);
+    const word = report.publication[reader];
+    return word.publish ? null : word.why;
+  };
+  return { family: of("family"), club: of("club") };
 }

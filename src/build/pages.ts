@@ -38,15 +38,18 @@ async function lookOf({ accent, logo }: Facility, content: string, { disk }: Pic
 export async function siteInput(
   { told, season }: Pick<Judgement, "told" | "season">,
   links: readonly Link[],
-  { content }: Pick<Paths, "content">,
+  { content, desk }: Pick<Paths, "content"> & Partial<Pick<Paths, "desk">>,
   effects: Pick<Effects, "disk" | "progress">,
 ): Promise<SiteInput> {
   const reports = new Map(told.map(({ athlete, report }) => [athlete.id, report]));
   const live = links.filter(({ withheld }) => withheld === null);
-  const pages = live.map(({ athlete, reader, token }) => ({
+  const pages = live.map(({ athlete, recipient, reader, token, sealed, until, passphrase }) => ({
+    recipient,
     reader,
     token,
-    report: withItsPictures(forReader(reports.get(athlete)!, reader)),
+    report: withItsPictures(forReader(reports.get(athlete)!, reader, recipient)),
+    // A preview is looked at on this machine alone, and unsealed.
+    seal: sealed && desk != null ? { until, asks: passphrase !== null } : null,
   }));
   const images = new Map<string, Uint8Array>();
   for (const { report } of pages) {

@@ -22,6 +22,8 @@ export interface Paths {
 export interface Options {
   /** Calendar day that sets ages, consents and the end of links; without it the season says. */
   readonly asOf?: string | undefined;
+  /** Day against which it is held how long data is kept; without it the day of the reports. */
+  readonly today?: string;
   /** Families are shown a short note in place of the report. */
   readonly interim?: boolean;
   /** English words for a problem, for the desk. */

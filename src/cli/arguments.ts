@@ -5,7 +5,7 @@ import { EXIT, Stopped } from "../publish/stopped.ts";
 import { keepApart } from "./apart.ts";
 import { FLAGS, type Flags, flagsOf, strangeFlag } from "./flags.ts";
 
-export const COMMANDS = ["build", "pdf", "check", "start", "links", "map", "new"] as const;
+export const COMMANDS = ["build", "pdf", "check", "start", "links", "forget", "map", "new"] as const;
 export type Command = (typeof COMMANDS)[number];
 
 export const USAGE = `Usage: npm run <command> -- [options]
@@ -15,6 +15,8 @@ export const USAGE = `Usage: npm run <command> -- [options]
   check   reads everything, writes nothing, prints every problem
   start   live preview on this machine
   links   who can open what; replaces links and makes them dead
+  forget  forget -- ID: takes an athlete's pages, links and caches away, lists the files that hold their rows, and
+          deletes them on a yes
   map     map -- FILE: proposes how an export is read, shows it, saves it to data/mappings/
   new     new -- athlete ID | athletes ROSTER.csv | facility: makes their files
 
@@ -33,7 +35,12 @@ links:
   --rotate ID     new addresses for this athlete's links; the old ones are dead after the next build
   --revoke ID     no address at all, until the link is rotated
   --handed ID --to "WHOM"        notes that a link was handed out
+  --passphrase ID [--phrase "WORDS"]   a sealed report asks for these words besides its key (asked for when not given)
+  --no-passphrase ID                   and does so no more
   --recipient R   of that athlete's links only this one
+
+forget:
+  --yes           delete without asking
 
 map:
   --column "NAME=FIELD[:UNIT]"   what a column holds, as "Barrel m/s=bat_speed:m/s"     (repeatable)
@@ -115,7 +122,7 @@ export function readArguments(args: readonly string[], { here, home }: { here: s
     state,
     hold: state,
   };
-  keepApart(paths, here, command === "build" || command === "pdf");
+  keepApart(paths, here, command === "build" || command === "pdf" || command === "forget");
   return {
     command: command as Command,
     paths,
@@ -134,6 +141,7 @@ const MOST_WORDS: Readonly<Record<Command, number>> = {
   check: 0,
   start: 0,
   links: 0,
+  forget: 1,
   map: 1,
   new: 2,
 };

@@ -3,6 +3,7 @@ import { EXIT, type Exit } from "../publish/stopped.ts";
 import type { Called } from "./arguments.ts";
 import { realEffects, thisProcess } from "./effects.ts";
 import { foundJson, withoutSeason } from "./found.ts";
+import { printed } from "./links.ts";
 import { sayProblem } from "./messages.ts";
 import { problemLines } from "./problems.ts";
 import { buildSummary } from "./summary.ts";
@@ -34,7 +35,9 @@ async function built(
   const seconds = (effects.elapsedMs() - started) / 1000;
   const errors = made.problems.filter(({ level }) => level === "error");
   if (json) {
-    terminal.print(JSON.stringify({ ...made, seconds: Number(seconds.toFixed(1)) }, null, 1));
+    terminal.print(
+      JSON.stringify({ ...made, links: made.links.map(printed), seconds: Number(seconds.toFixed(1)) }, null, 1),
+    );
   } else {
     for (const line of problemLines(errors)) terminal.tell(line);
     for (const line of buildSummary(made, seconds)) terminal.print(line);

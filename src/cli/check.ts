@@ -10,6 +10,7 @@ import { problemCounts, problemLines } from "./problems.ts";
 import { missingLines, rowTotals } from "./summary.ts";
 import { sum } from "./table.ts";
 import type { Terminal } from "./terminal.ts";
+import { today } from "./today.ts";
 
 /**
  * `npm run check`: writes nothing, prints what was found by file and cause, or every line of it. Rows set aside alone are no
@@ -21,7 +22,9 @@ export async function checkCommand({ paths, asOf, json, flags }: Called, termina
     return EXIT.done;
   }
   const effects = realEffects(terminal.tell, terminal.display);
-  const found: Found = await check(paths, { asOf }, effects).catch(withoutSeason).finally(effects.finished);
+  const found: Found = await check(paths, { asOf, today: today() }, effects)
+    .catch(withoutSeason)
+    .finally(effects.finished);
   const lines = json ? [foundJson(found)] : flags.all ? everyLine(found) : grouped(found);
   for (const line of lines) terminal.print(line);
   return found.problems.some(({ level }) => level === "error") ? EXIT.input : EXIT.done;

@@ -337,6 +337,35 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     words: "Ben Ridge",
     other: "ben-ridge",
   }),
+  "shows-birth-date": entry(error, "a page would show a day of birth", at("content/athletes/ada-lund/closing.md", 7), {
+    reader: "family",
+    words: "2009-05-14",
+    other: "ada-lund",
+  }),
+  "health-word": entry(
+    note,
+    "a text that tells of health stays on the desk",
+    at("content/athletes/ada-lund/closing.md", 9),
+    {
+      athlete: "ada-lund",
+      word: "sprained",
+    },
+  ),
+  "second-reader": entry(
+    note,
+    "a text about a minor that nobody else has read stays on the desk",
+    at("content/athletes/ada-lund/notes/2026-01-20.md"),
+    { athlete: "ada-lund" },
+  ),
+  "past-keep-until": entry(note, "data that is kept past its day", at("content/facility.md"), {
+    athlete: "ada-lund",
+    until: "2026-06-30",
+    rows: 812,
+  }),
+  "minor-not-sealed": entry(note, "a minor's report lies unsealed on the host", at(PROFILE), {
+    athlete: "ada-lund",
+    recipients: "family",
+  }),
   "facility-names-athlete": entry(error, "a text for everybody's page names an athlete", at("content/facility.md"), {
     key: "notice",
     words: "Ben Ridge",

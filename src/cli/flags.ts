@@ -22,7 +22,7 @@ const TEXTS = {
     "units",
     "contact",
   ],
-  links: ["rotate", "revoke", "handed", "recipient", "to"],
+  links: ["rotate", "revoke", "handed", "recipient", "to", "passphrase", "phrase", "no-passphrase"],
 } as const;
 const LISTS = { map: ["column", "ignore", "words", "fixed"], new: ["alias", "position"] } as const;
 const SWITCHES = {
@@ -32,6 +32,7 @@ const SWITCHES = {
   check: ["all", "codes"],
   map: ["yes", "replace"],
   new: ["yes"],
+  forget: ["yes"],
 } as const;
 
 type Values = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;

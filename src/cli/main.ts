@@ -3,6 +3,7 @@ import { type Command, readArguments } from "./arguments.ts";
 import { buildCommand, pdfCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
 import { failureOf } from "./failure.ts";
+import { forgetCommand } from "./forget.ts";
 import { linksCommand } from "./links.ts";
 import { mapCommand } from "./map/map.ts";
 import { newCommand } from "./new/new.ts";
@@ -17,6 +18,7 @@ const COMMANDS: Readonly<
   check: checkCommand,
   start: startCommand,
   links: linksCommand,
+  forget: forgetCommand,
   map: mapCommand,
   new: newCommand,
 };

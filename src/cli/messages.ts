@@ -419,6 +419,31 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `the ${reader} page would name another athlete (${shown(words)}, ${other})`,
       "take the name out; the page is held back until then",
     ),
+  "shows-birth-date": ({ reader, words, other }) =>
+    said(
+      `the ${reader} page would show a day of birth (${shown(words)}, of ${other})`,
+      "take the day out, an age is enough; the page is held back until then",
+    ),
+  "health-word": ({ athlete, word }) =>
+    said(
+      `a text of ${athlete} tells of health (${shown(word)}) and stays on the desk`,
+      "say it in person; to publish the rest, take what tells of health out of the text",
+    ),
+  "second-reader": ({ athlete }) =>
+    said(
+      `a text about ${athlete} has been read by its author alone and stays on the desk`,
+      "let another member of the staff read it, and put their id under read_by",
+    ),
+  "past-keep-until": ({ athlete, until, rows }) =>
+    said(
+      `what is on file of ${athlete} (${rows} readable rows) was to be kept until ${until}`,
+      `take it out with npm run forget -- ${athlete}, or set another day; local law decides what may or must be kept`,
+    ),
+  "minor-not-sealed": ({ athlete, recipients }) =>
+    said(
+      `the report of ${athlete}, a minor, lies unsealed on the host for ${recipients}`,
+      "take the word seal: false away, unless those who agreed know it: whoever finds the address can read it",
+    ),
   "facility-names-athlete": ({ key, words, other }) =>
     said(
       `${key} in facility.md names an athlete (${shown(words)}, ${other}), and would stand on everybody's page`,
@@ -448,4 +473,5 @@ export const WITHHELD: Readonly<Record<string, string>> = {
   "link-ended": "the link has ended",
   "link-revoked": "the link was made dead",
   "names-other-athlete": "the page would name another athlete",
+  "shows-birth-date": "the page would show a day of birth",
 };

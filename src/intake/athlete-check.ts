@@ -1,10 +1,11 @@
+import { COVERED_PARTS, coveredPart, recipientsOf } from "../schema/profile.ts";
 import type { Problem } from "../schema/season.ts";
 import type { AthleteFolder } from "./athlete-folder.ts";
 import { repeatedGoals } from "./goal-check.ts";
 import type { Known } from "./known.ts";
 import { NameCheck } from "./name-check.ts";
 import { near } from "./near.ts";
-import { remark, withSuggestion } from "./problem.ts";
+import { fault, remark, withSuggestion } from "./problem.ts";
 
 /**
  * Names in an athlete's files that nothing declares. What a figure hangs on is an error; a name that a page only shows costs its
@@ -35,8 +36,33 @@ function ofProfile({ id, profile }: AthleteFolder, known: Known): Problem[] {
   return [
     ...check.problems,
     ...repeatedGoals(profile, front.goals),
+    ...ofConsent(profile, id),
     ...ofLanguage(front.language, known.languages, profile),
   ];
+}
+
+/**
+ * A word about a recipient whom nobody knows would be no word at all, and one that takes something back may not get lost: an error. What it covers
+ * under a name that we do not know is not shown: a note.
+ */
+function ofConsent(profile: NonNullable<AthleteFolder["profile"]>, id: string): Problem[] {
+  const { consent = [], ...front } = profile.page!.front;
+  const known = new Set(recipientsOf(front).map((one) => one.id));
+  return consent.flatMap(({ recipients = [], covers = [] }, index) => [
+    ...recipients.flatMap((found, i) => {
+      if (known.has(found)) return [];
+      const key = `consent[${index}].recipients[${i}]`;
+      const args = withSuggestion({ key, found, list: "recipients" }, near(found, known));
+      return [fault("not-in-list", profile.at(["consent", index, "recipients", i], "value"), args, id)];
+    }),
+    ...covers.flatMap((found, i) => {
+      if (coveredPart(found) !== null) return [];
+      const key = `consent[${index}].covers[${i}]`;
+      const parts = new Set(["numbers", ...COVERED_PARTS]);
+      const args = withSuggestion({ key, found, list: "parts of a report" }, near(found, parts));
+      return [remark("not-in-list", profile.at(["consent", index, "covers", i], "value"), args)];
+    }),
+  ]);
 }
 
 /** Pages are written in few languages; what the trainer writes may be in any. */
@@ -80,12 +106,14 @@ function ofWords({ id, closings, notes, assessment }: AthleteFolder, known: Know
   const ofClosings = closings.flatMap(({ read }) => {
     const check = new NameCheck(read, known, id);
     check.mention("staff", ["by"], read.page?.front.by);
+    check.mention("staff", ["read_by"], read.page?.front.read_by);
     return check.problems;
   });
   const ofNotes = notes.flatMap((note) => {
     const check = new NameCheck(note, known, id);
     const author = note.page?.front.author;
     if (author !== "athlete") check.mention("staff", ["author"], author);
+    check.mention("staff", ["read_by"], note.page?.front.read_by);
     const about = (note.page?.front.about ?? []).flatMap((topic, index) => {
       if (topics === null || topics.has(topic)) return [];
       const args = { key: `about[${index}]`, found: topic, list: "measures, drills or priorities" };

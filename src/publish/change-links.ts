@@ -11,13 +11,21 @@ export type LinkChange = {
   /** Null for all of the athlete's. */
   readonly recipient: string | null;
   readonly on: string;
-} & ({ readonly kind: "rotated" | "revoked" } | { readonly kind: "handed"; readonly to: string });
+} & (
+  | { readonly kind: "rotated" | "revoked" }
+  | { readonly kind: "handed"; readonly to: string }
+  /** Words that the sealed page asks for; null for none any more. */
+  | { readonly kind: "passphrase"; readonly words: string | null }
+);
+
+/** Shorter words could be tried out by whoever has the link. Common practice. */
+export const LEAST_LETTERS = 10;
 
 /**
  * The state after a change. Nothing of before is forgotten: a link that was dead once never opens again.
  *
  * @param links of the season as they are
- * @throws {Stopped} the season has no such link
+ * @throws {Stopped} the season has no such link, or words do not go with it
  */
 export function changedLinks(state: LinkState, links: readonly Link[], change: LinkChange): LinkState {
   const { athlete, recipient, on } = change;
@@ -33,15 +41,45 @@ export function changedLinks(state: LinkState, links: readonly Link[], change: L
     );
   }
   const of = meant.map((link) => ({ athlete, recipient: link.recipient }));
-  return change.kind === "handed"
-    ? {
-        ...state,
-        handed: [
-          ...state.handed,
-          ...of.map((one) => ({ ...one, to: change.to, on, rotation: historyOf(state, one).rotation })),
-        ],
-      }
-    : { ...state, changes: [...state.changes, ...of.map((one) => ({ ...one, kind: change.kind, on }))] };
+  switch (change.kind) {
+    case "handed": {
+      const handed = of.map((one) => ({ ...one, to: change.to, on, rotation: historyOf(state, one).rotation }));
+      return { ...state, handed: [...state.handed, ...handed] };
+    }
+    case "passphrase":
+      return { ...state, passphrases: withPassphrase(state.passphrases, meant, change.words, on) };
+    default:
+      return { ...state, changes: [...state.changes, ...of.map((one) => ({ ...one, kind: change.kind, on }))] };
+  }
+}
+
+/** @throws {Stopped} the words are too short, or a link is not sealed and cannot ask for any */
+function withPassphrase(
+  before: LinkState["passphrases"],
+  links: readonly Link[],
+  words: string | null,
+  on: string,
+): LinkState["passphrases"] {
+  const isMeant = (one: { athlete: string; recipient: string }) =>
+    links.some(({ athlete, recipient }) => one.athlete === athlete && one.recipient === recipient);
+  const others = before.filter((one) => !isMeant(one));
+  if (words === null) return others;
+  const open = links.find(({ sealed }) => !sealed);
+  if (open) {
+    throw new Stopped(
+      EXIT.usage,
+      `the pages of ${open.athlete} for "${open.recipient}" are not sealed and cannot ask for words`,
+      "write seal: true into the profile or facility.md first",
+    );
+  }
+  if (words.trim().length < LEAST_LETTERS) {
+    throw new Stopped(
+      EXIT.usage,
+      "these words are too short",
+      `take at least ${LEAST_LETTERS} letters: four words do well`,
+    );
+  }
+  return [...others, ...links.map(({ athlete, recipient }) => ({ athlete, recipient, words: words.trim(), on }))];
 }
 
 /** Writes the state beside the secret, whole or not at all. */

@@ -13,16 +13,16 @@ const ID = "[a-z0-9][a-z0-9-]*";
 /** Every file that may stand in `_site/`. Nothing else is ever written there. */
 export const SITE_PATTERNS: readonly RegExp[] = [
   /^(?:index|404)\.html$/,
-  /^robots\.txt$/,
+  /^(?:robots\.txt|_headers)$/,
   new RegExp(`^assets/${NAME}\\.(?:css|woff2|svg|txt|${IMAGE})$`),
-  /^assets\/days\.[0-9a-f]{12}\.js$/,
+  /^assets\/(?:days|opener)\.[0-9a-f]{12}\.js$/,
   // Other languages and units lie beside the page, all the numbers behind a family's report in a folder of their own.
   new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?index\\.html$`),
   new RegExp(`^r/${TOKEN_PATTERN}/(?:[a-z]{2}/)?(?:metric/|imperial/)?(?:numbers|card)/index\\.html$`),
   // Printed copies, where the facility wants them published.
-  new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?report\\.pdf$`),
-  // Pictures of notes lie beside the page that shows them, behind the same token.
-  new RegExp(`^[rc]/${TOKEN_PATTERN}/${NAME}\\.${IMAGE}$`),
+  new RegExp(`^[rc]/${TOKEN_PATTERN}/(?:[a-z]{2}/)?report\\.pdf(?:\\.jwe)?$`),
+  // Sealed ones have another ending. Pictures of notes lie beside the page that shows them, behind the same token.
+  new RegExp(`^[rc]/${TOKEN_PATTERN}/${NAME}\\.${IMAGE}(?:\\.jwe)?$`),
 ];
 
 /** Every file that a preview may hold: also the page that shows what pages are made of. */

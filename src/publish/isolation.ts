@@ -6,6 +6,8 @@ export interface Identity {
   /** Full name, and any other name pages may show. Looked for on pages of others. */
   readonly names: readonly string[];
   readonly tokens: readonly string[];
+  /** Day of birth; looked for on every page, the athlete's own too. */
+  readonly born?: string | null;
   /** Further names of the athlete's own: not looked for, but nobody else is named by a part of them. */
   readonly otherNames?: readonly string[];
   /** The id is a word of the season too (a drill's, a bat's): it is looked for only in addresses. */
@@ -15,7 +17,7 @@ export interface Identity {
 /** An athlete who is named where only others may stand. */
 export interface Named {
   readonly athlete: string;
-  readonly by: "id" | "name" | "token";
+  readonly by: "id" | "name" | "token" | "birth-date";
   readonly words: string;
 }
 
@@ -45,17 +47,32 @@ interface Mark {
   readonly pattern: RegExp;
 }
 
+/** Ways in which a day is written in full: with the year in four figures, in words and in figures. */
+function waysToWrite(day: string): string[] {
+  const at = new Date(`${day}T00:00:00Z`);
+  const inFigures = { day: "numeric", month: "numeric", year: "numeric", timeZone: "UTC" } as const;
+  const inWords = { ...inFigures, month: "long" } as const;
+  const locales = ["en-US", "en-GB", "es", "de"];
+  return [
+    ...new Set([day, ...[inFigures, inWords].flatMap((form) => locales.map((l) => at.toLocaleDateString(l, form)))]),
+  ];
+}
+
 /**
  * Ids of four characters or more are looked for as whole words where they hold a hyphen or a digit; an id that may be a word
  * of the language ("mark") or of the season ("front-toss") only as a part of an address. Names are looked for when they have
  * two words or more.
  */
-function marksOf({ id, names, tokens, idIsWord }: Identity): Mark[] {
+function marksOf({ id, names, tokens, born = null, idIsWord }: Identity): Mark[] {
   const marks: Mark[] = tokens.map((token) => ({
     named: { athlete: id, by: "token", words: token },
-    needle: token,
-    pattern: new RegExp(escaped(token), "g"),
+    needle: token.toLowerCase(),
+    pattern: new RegExp(escaped(token.toLowerCase()), "g"),
   }));
+  for (const written of born === null ? [] : waysToWrite(born)) {
+    const needle = plain(written);
+    marks.push({ named: { athlete: id, by: "birth-date", words: written }, needle, pattern: wholeWord(needle) });
+  }
   if (id.length >= 4) {
     const inAddress = () => new RegExp(`/${escaped(id)}(?=[/."'?#])`, "g");
     const pattern = /[-\d]/.test(id) && !idIsWord ? wholeWord(id) : inAddress();
@@ -83,7 +100,7 @@ const freeWords = (words: readonly string[]): RegExp[] =>
     .map(throughMarkup);
 
 /**
- * Makes the check that a text names nobody but its own athlete. What lies inside the owner's own name or id is the owner's:
+ * Makes the check that a text names nobody but its own athlete, and nobody's day of birth. What lies inside the owner's own name or id is the owner's:
  * "Ann Lee" inside "Mary Ann Lee" names nobody else on Mary Ann's page, and "Ann Lee" alone does.
  *
  * @param everybody   all athletes of the season, unpublished ones included
@@ -113,8 +130,8 @@ export function isolationCheck(
     };
     const named: Named[] = [];
     for (const [athlete, theirs] of marks) {
-      if (athlete === owner) continue;
-      const hit = theirs.find((mark) => texts.some((t) => isStray(t, mark)));
+      const looked = athlete === owner ? theirs.filter(({ named }) => named.by === "birth-date") : theirs;
+      const hit = looked.find((mark) => texts.some((t) => isStray(t, mark)));
       if (hit) named.push(hit.named);
     }
     return named;

@@ -1,12 +1,14 @@
+import { createHmac } from "node:crypto";
 import { join } from "node:path";
 import type { Effects } from "../schema/effects.ts";
 import { LinkState } from "../schema/link-state.ts";
 import { EXIT, Stopped } from "./stopped.ts";
+import { base32 } from "./token.ts";
 
 /** Name of the file beside the secret. */
 export const LINKS_FILE = "links.json";
 
-const NOTHING: LinkState = { changes: [], handed: [] };
+export const NOTHING: LinkState = { changes: [], handed: [], forgotten: [], passphrases: [] };
 
 export const linkStateText = (state: LinkState): string => `${JSON.stringify(state, null, 1)}\n`;
 
@@ -41,7 +43,7 @@ const isOf =
   (one: Which) =>
     one.athlete === athlete && one.recipient === recipient;
 
-/** How often a link was replaced, since when it is what it is, whether it is dead, and who was given it since. */
+/** How often a link was replaced, since when it is what it is, whether it is dead, who was given it since, and the words it asks for. */
 export function historyOf(state: LinkState, which: Which) {
   const changes = state.changes.filter(isOf(which));
   const rotations = changes.filter(({ kind }) => kind === "rotated");
@@ -50,5 +52,29 @@ export function historyOf(state: LinkState, which: Which) {
     since: rotations.at(-1)?.on ?? null,
     revoked: changes.at(-1)?.kind === "revoked",
     handed: state.handed.filter(isOf(which)).filter(({ rotation }) => rotation === rotations.length),
+    passphrase: state.passphrases.find(isOf(which))?.words ?? null,
+  };
+}
+
+/** Stands for an athlete who was forgotten: without the secret nobody can tell whom it means. */
+export const markOf = (secret: Uint8Array, athlete: string): string =>
+  base32(createHmac("sha256", secret).update(`forgotten ${athlete}`, "utf8").digest());
+
+/** From which number an athlete's links count: above all that they had before they were forgotten. */
+export const firstRotation = ({ forgotten }: LinkState, secret: Uint8Array, athlete: string): number =>
+  forgotten.length === 0 ? 0 : (forgotten.find(({ mark }) => mark === markOf(secret, athlete))?.rotation ?? 0);
+
+/** The state without anything of an athlete but their mark. */
+export function forgottenBy(state: LinkState, secret: Uint8Array, athlete: string): LinkState {
+  const others = <T extends { readonly athlete: string }>(list: readonly T[]) =>
+    list.filter((one) => one.athlete !== athlete);
+  const had = state.changes.filter((one) => one.athlete === athlete && one.kind === "rotated").length;
+  const mark = markOf(secret, athlete);
+  const rotation = firstRotation(state, secret, athlete) + had + 1;
+  return {
+    changes: others(state.changes),
+    handed: others(state.handed),
+    passphrases: others(state.passphrases),
+    forgotten: [...state.forgotten.filter((one) => one.mark !== mark), { mark, rotation }],
   };
 }

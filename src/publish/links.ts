@@ -1,18 +1,27 @@
 import type { LinkState } from "../schema/link-state.ts";
-import type { Profile } from "../schema/profile.ts";
-import { READERS, type Reader } from "../schema/reasons.ts";
+import type { Reader } from "../schema/reasons.ts";
 import { csv } from "./csv.ts";
-import { historyOf } from "./link-state.ts";
+import { firstRotation, historyOf } from "./link-state.ts";
 import { tokenFor } from "./token.ts";
 
-/** An athlete as the links see one: who may be given the report, and why somebody may not. */
+/** A recipient as the links see one: who is to be given the report, and why it may not be. */
+export interface Audience {
+  readonly recipient: string;
+  readonly reader: Reader;
+  readonly label: string | null;
+  /** Last day on which the link is meant to open. */
+  readonly until: string | null;
+  readonly sealed: boolean;
+  /** Null when the report may be published, else the reason why not. */
+  readonly withheld: string | null;
+  /** Day on which somebody agreed. */
+  readonly agreedOn: string | null;
+}
+
+/** An athlete as the links see one. */
 export interface LinkSubject {
   readonly id: string;
-  readonly recipients: Profile["recipients"];
-  /** For each reader null when the report may be published, else the reason why not. */
-  readonly withheld: Readonly<Record<Reader, string | null>>;
-  /** Day on which somebody agreed, for each reader who may be given the report. */
-  readonly agreedOn: Readonly<Record<Reader, string | null>>;
+  readonly audiences: readonly Audience[];
 }
 
 export interface Link {
@@ -28,40 +37,43 @@ export interface Link {
   /** Day from which it may open: of its last new address, else of the agreement. */
   readonly since: string | null;
   readonly handed: LinkState["handed"];
+  /** How often it was replaced. */
+  readonly rotation: number;
+  readonly until: string | null;
+  readonly sealed: boolean;
+  /** What opens a sealed report, and stands behind `#` in its address; null for one that is not sealed. */
+  readonly key: string | null;
+  /** Words that a sealed report asks for besides. */
+  readonly passphrase: string | null;
 }
 
 /** Folder of each reader's pages. */
 export const READER_FOLDER: Readonly<Record<Reader, string>> = { family: "r", club: "c" };
 
 /**
- * Every link of the season in the order of athletes, then of their recipients. Without `recipients` there is one for
- * each kind of reader. A link that is not live is listed too, with its reason.
+ * Every link of the season in the order of athletes, then of their recipients. A link that is not live is listed too, with its
+ * reason. Those that are sealed have no key yet.
  *
  * @param state what was done with links so far
  * @param asOf day `yyyy-mm-dd`; a recipient whose `until` lies before it has no live link
  * @throws when two links would be the same
  */
 export function linksOf(secret: Uint8Array, state: LinkState, subjects: readonly LinkSubject[], asOf: string): Link[] {
-  const links = subjects.flatMap(({ id, recipients, withheld, agreedOn }) =>
-    (recipients ?? READERS.map((reader) => ({ id: reader, reader, label: undefined, until: undefined }))).map(
-      ({ id: recipient, reader, label, until }): Link => {
-        const { rotation, since, revoked, handed } = historyOf(state, { athlete: id, recipient });
-        const token = tokenFor(secret, { athlete: id, recipient, reader, rotation });
-        const ended = revoked ? "link-revoked" : until !== undefined && until < asOf ? "link-ended" : null;
-        const path = `${READER_FOLDER[reader]}/${token}/`;
-        return {
-          athlete: id,
-          recipient,
-          reader,
-          label: label ?? null,
-          token,
-          path,
-          withheld: withheld[reader] ?? ended,
-          since: since ?? agreedOn[reader],
-          handed,
-        };
-      },
-    ),
+  const links = subjects.flatMap(({ id, audiences }) =>
+    audiences.map(({ recipient, reader, label, until, sealed, withheld, agreedOn }): Link => {
+      const { rotation: times, since, revoked, handed, passphrase } = historyOf(state, { athlete: id, recipient });
+      const rotation = firstRotation(state, secret, id) + times;
+      const token = tokenFor(secret, { athlete: id, recipient, reader, rotation });
+      const ended = revoked ? "link-revoked" : until !== null && until < asOf ? "link-ended" : null;
+      return {
+        ...{ athlete: id, recipient, reader, label, token, rotation, until, sealed, handed },
+        path: `${READER_FOLDER[reader]}/${token}/`,
+        withheld: withheld ?? ended,
+        since: since ?? agreedOn,
+        key: null,
+        passphrase: sealed ? passphrase : null,
+      };
+    }),
   );
   const seen = new Map<string, Link>();
   for (const link of links) {
@@ -74,9 +86,14 @@ export function linksOf(secret: Uint8Array, state: LinkState, subjects: readonly
   return links;
 }
 
-/** A link's address: below the published site, or its path alone where nobody has said where that is. */
-export const addressOf = ({ path }: Pick<Link, "path">, siteUrl: string | null): string =>
-  siteUrl === null ? path : `${siteUrl}${siteUrl.endsWith("/") ? "" : "/"}${path}`;
+/**
+ * A link's address: below the published site, or its path alone where nobody has said where that is. A sealed report's ends in its key, which no browser
+ * sends to the host.
+ */
+export function addressOf({ path, key }: Pick<Link, "path" | "key">, siteUrl: string | null): string {
+  const place = siteUrl === null ? path : `${siteUrl}${siteUrl.endsWith("/") ? "" : "/"}${path}`;
+  return key === null ? place : `${place}#${key}`;
+}
 
 /**
  * `_desk/links.csv`. A link that is not live has a blank address and says why.

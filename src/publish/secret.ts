@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { Effects } from "../schema/effects.ts";
-import { LINKS_FILE, linkStateText } from "./link-state.ts";
+import { LINKS_FILE, linkStateText, NOTHING } from "./link-state.ts";
 import { EXIT, Stopped } from "./stopped.ts";
 
 const BYTES = 32;
@@ -16,7 +16,7 @@ const WRITTEN = new RegExp(`^[0-9a-f]{${BYTES * 2}}\n?$`);
 export async function secretOf(
   stateFolder: string,
   effects: Pick<Effects, "disk" | "randomBytes">,
-): Promise<Uint8Array> {
+): Promise<Uint8Array<ArrayBuffer>> {
   const path = join(stateFolder, "secret");
   await effects.disk.makeFolder(stateFolder, 0o700);
   // Looked for first: a build at the same moment makes it after its secret.
@@ -33,7 +33,7 @@ export async function secretOf(
     if (fresh.length !== BYTES) throw new Error(`the source of randomness gave ${fresh.length} bytes, not ${BYTES}`);
     // Another build may have been quicker: then its secret is the one that counts, and it is read below.
     await effects.disk.create(path, `${fresh.toString("hex")}\n`, 0o600);
-    await effects.disk.create(join(stateFolder, LINKS_FILE), linkStateText({ changes: [], handed: [] }), 0o600);
+    await effects.disk.create(join(stateFolder, LINKS_FILE), linkStateText(NOTHING), 0o600);
   }
   const text = Buffer.from(await effects.disk.read(path)).toString("latin1");
   if (!WRITTEN.test(text)) {

@@ -37,6 +37,10 @@ export function base32(bytes: Uint8Array): string {
   return bits > 0 ? text + ALPHABET[(held << (5 - bits)) & 31] : text;
 }
 
+/** A holder as a text that is no other holder's. Keys in this order for ever: another order is another token. */
+export const holderText = ({ athlete, recipient, reader, rotation }: LinkHolder): string =>
+  JSON.stringify({ v: 1, athlete, recipient, reader, rotation });
+
 /**
  * The unguessable part of a link: the first 160 bits of HMAC-SHA-256 (RFC 2104) of the holder under the season's secret.
  * The same from build to build.
@@ -45,9 +49,6 @@ export function base32(bytes: Uint8Array): string {
  * @returns 32 letters and digits
  */
 export function tokenFor(secret: Uint8Array, holder: LinkHolder): string {
-  const { athlete, recipient, reader, rotation } = holder;
-  // Keys in this order for ever: another order is another token.
-  const said = JSON.stringify({ v: 1, athlete, recipient, reader, rotation });
-  const digest = createHmac("sha256", secret).update(said, "utf8").digest();
+  const digest = createHmac("sha256", secret).update(holderText(holder), "utf8").digest();
   return base32(digest.subarray(0, BYTES));
 }

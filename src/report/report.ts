@@ -1,4 +1,4 @@
-import { type NotCountedReason, READERS, type Reader } from "../schema/reasons.ts";
+import type { NotCountedReason } from "../schema/reasons.ts";
 import type { RepTable } from "../schema/season.ts";
 import { aimsOf } from "./aims.ts";
 import { contextFor } from "./athlete-context.ts";
@@ -20,7 +20,7 @@ import { measuresOf } from "./measures.ts";
 import { measuringOf } from "./measuring.ts";
 import { personOf } from "./person.ts";
 import { prioritiesOf } from "./priorities.ts";
-import { publicationFor } from "./publication.ts";
+import { leftOutFor, publicationsOf } from "./publication.ts";
 import { referencesOf } from "./references.ts";
 import type { AthleteReport } from "./schema.ts";
 import { allSeries } from "./series.ts";
@@ -75,10 +75,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   const context = contextFor({ season, athlete }, { conditions, judged, flags, bridges });
   const goals = profile.goals ?? [];
   const person = personOf(athlete.id, profile, bats, asOf, facility.season.start);
-  const consents = profile.consent ?? [];
-  const publication = Object.fromEntries(
-    READERS.map((reader) => [reader, publicationFor(consents, person.minor, reader, asOf)]),
-  ) as Record<Reader, AthleteReport["publication"]["family"]>;
+  const { publication, recipients } = publicationsOf(profile, person.minor, asOf);
   const rows = rowCounts(reps, judged);
   const aside = Object.values(setAside).reduce((sum, n) => sum + n, 0);
 
@@ -94,6 +91,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
   const told = [...strands, ...testStrands(athlete.tests, metrics, facility.season)];
   const series = allMeasuresCounted(allSeries(told, measures, context));
 
+  const notes = notesOf(athlete, facility, person.displayName, series, person.minor);
   const report: AthleteReport = {
     schema: 1,
     edition: null,
@@ -102,6 +100,7 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     athlete: person,
     period: { start: facility.season.start, end: facility.season.end },
     publication,
+    recipients: recipients.map((one) => ({ ...one, ...leftOutFor(one, person, series, notes) })),
     ledger: {
       ...rows,
       read: rows.read + aside,
@@ -125,8 +124,8 @@ export function reportFor({ season, athlete, setAside, asOf, fileNames }: Report
     work: workOf(reps, facility.season, unmeasuredByDay(athlete.log, reps)),
     measuring: measuringOf(reps, judged, conditions, profile, { implements: bats, balls, devices }),
     assessment: assessmentOf(athlete, facility, prioritiesOf(athlete, drills, facility.season, series)),
-    notes: notesOf(athlete, facility, person.displayName, series),
-    closings: closingsOf(athlete, facility),
+    notes,
+    closings: closingsOf(athlete, facility, person.minor),
     program: programOf(athlete, facility, drills),
     suggestions: suggestionsOf(strands, context),
     references: referencesOf(

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { COVERED_PARTS } from "../schema/profile.ts";
 import {
   GOAL_STATUSES,
   HOLD_ANSWERS,
@@ -86,6 +87,9 @@ export const Week = z.strictObject({
   loggedUnmeasured: Count,
 });
 
+/** Why a text stays on the desk although it names readers; null for one that does not. */
+const Held = z.enum(["health-word", "second-reader"]).nullable();
+
 export const NoteReport = z.strictObject({
   date: Day,
   author: Text,
@@ -94,6 +98,7 @@ export const NoteReport = z.strictObject({
   kind: z.enum(["observation", "plan-change", "milestone", "words"]),
   about: z.array(Text),
   readers: z.array(z.enum(READERS)),
+  held: Held,
   body: Text,
   /** Picture name -> path of the file beside the note, relative to the season folder. */
   images: z.record(Text, Text),
@@ -286,7 +291,21 @@ export const AthleteReport = z.strictObject({
     away: z.array(z.strictObject({ from: Day, to: Day, say: TextOrNull })),
   }),
   period: z.strictObject({ start: Day, end: Day }),
+  /** Of each kind of reader: the word that lets one of them have the report, where there is one. */
   publication: z.strictObject({ family: Publication, club: Publication }),
+  /** Everybody a report is for, each with the word about them. */
+  recipients: z.array(
+    z.strictObject({
+      id: Text,
+      reader: z.enum(READERS),
+      publication: Publication,
+      /** May pictures, and ways that lead elsewhere and so perhaps to film, be shown? */
+      film: z.boolean(),
+      /** What is on file, and an adult's word does not cover. */
+      kept: z.array(z.enum(COVERED_PARTS)),
+      keptCount: Count,
+    }),
+  ),
   ledger: Ledger,
   /** How many measures the facility judges this athlete by. */
   measures: Count,
@@ -362,6 +381,7 @@ export const AthleteReport = z.strictObject({
       by: TextOrNull,
       role: TextOrNull,
       readers: z.array(z.enum(READERS)),
+      held: Held,
       body: Text,
     }),
   ),

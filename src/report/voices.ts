@@ -1,6 +1,7 @@
 import type { Facility } from "../schema/facility.ts";
 import type { Drill } from "../schema/pages.ts";
 import type { AthleteSeason } from "../schema/season.ts";
+import { heldBack } from "./held.ts";
 import type { AthleteReport, Series } from "./schema.ts";
 
 /** Name and role of a staff member by id; an id that is not on the staff list stands for itself. */
@@ -27,6 +28,7 @@ export function notesOf(
   facility: Facility,
   displayName: string,
   series: readonly Series[],
+  minor: boolean,
 ): AthleteReport["notes"] {
   const order = (a: AthleteSeason["notes"][number], b: AthleteSeason["notes"][number]) =>
     a.front.date === b.front.date ? (a.file < b.file ? -1 : 1) : a.front.date < b.front.date ? -1 : 1;
@@ -40,6 +42,7 @@ export function notesOf(
       kind: own ? "words" : (front.kind ?? "observation"),
       about: front.about ?? [],
       readers: front.readers ?? [],
+      held: heldBack({ body, by: own ? null : front.author, readBy: front.read_by }, facility, minor),
       body,
       images: { ...images },
       series: front.kind === "plan-change" ? measuresAbout(front.about ?? [], athlete, series) : [],
@@ -48,12 +51,13 @@ export function notesOf(
 }
 
 /** The closing message in each language it is written in, the one without a language mark first. */
-export function closingsOf(athlete: AthleteSeason, facility: Facility): AthleteReport["closings"] {
+export function closingsOf(athlete: AthleteSeason, facility: Facility, minor: boolean): AthleteReport["closings"] {
   return [...athlete.closings]
     .sort((a, b) => ((a.language ?? "") < (b.language ?? "") ? -1 : 1))
     .map(({ front, body, language }) => {
       const { name, role } = staff(facility, front.by);
-      return { language, date: front.date ?? null, by: name, role, readers: front.readers ?? ["family"], body };
+      const held = heldBack({ body, by: front.by ?? "", readBy: front.read_by }, facility, minor);
+      return { language, date: front.date ?? null, by: name, role, readers: front.readers ?? ["family"], held, body };
     });
 }
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { PURPOSES } from "./columns.ts";
 import { ConditionWritten } from "./condition.ts";
+import { READERS } from "./reasons.ts";
 import { Id, IsoDate, Language, LocalText, Period, Weekday } from "./text.ts";
 
 /** One of the at most eight things the facility judges a season by. */
@@ -87,6 +88,11 @@ export const Facility = z.strictObject({
   overload_from_age: z.int().min(0).max(99).optional(),
   /** `npm run pdf` puts each report's PDF beside its page too, not on the desk alone. */
   publish_pdf: z.boolean().optional(),
+  /** Are published pages sealed: all, none, or those of some readers? Without a word those of minors are. */
+  seal: z.union([z.boolean(), z.array(z.enum(READERS)).min(1)]).optional(),
+  /** Notes and messages about minors leave the desk only when a second member of the staff has read them (`read_by`). */
+  second_reader: z.boolean().optional(),
+  /** Day through which data is kept; `check` says what is past it. */
   keep_until: IsoDate.optional(),
   cautions: z.array(LocalText).optional(),
 });

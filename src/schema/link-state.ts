@@ -10,5 +10,9 @@ export const LinkState = z.strictObject({
   changes: z.array(z.strictObject({ ...Of, kind: z.enum(["rotated", "revoked"]), on: IsoDate })),
   /** To whom a link was handed out, and after how many rotations. */
   handed: z.array(z.strictObject({ ...Of, to: z.string().min(1), on: IsoDate, rotation: z.int().min(0) })),
+  /** Athletes whose data was taken out, under a mark in place of their id, and the number from which their links count should they return. */
+  forgotten: z.array(z.strictObject({ mark: z.string().min(1), rotation: z.int().min(0) })).default([]),
+  /** Words that a sealed page asks for, besides the key in its link. */
+  passphrases: z.array(z.strictObject({ ...Of, words: z.string().min(1), on: IsoDate })).default([]),
 });
 export type LinkState = z.infer<typeof LinkState>;

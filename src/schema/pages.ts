@@ -14,6 +14,8 @@ export const Note = z.strictObject({
   kind: z.enum(["observation", "plan-change", "milestone", "words"]).optional(),
   about: z.array(z.string().min(1)).optional(),
   readers: z.array(z.enum(READERS)).optional(),
+  /** Member of the staff who read it too, besides its author. */
+  read_by: Id.optional(),
 });
 
 /** `athletes/<id>/closing.md`: the coach's closing message. Without readers it is the family's. */
@@ -21,6 +23,7 @@ export const Closing = z.strictObject({
   date: IsoDate.optional(),
   by: Id.optional(),
   readers: z.array(z.enum(READERS)).optional(),
+  read_by: Id.optional(),
 });
 
 /** `athletes/<id>/assessment.md`: what was seen at the start. */

@@ -76,6 +76,8 @@ export const Consent = z.strictObject({
   as: z.enum(["guardian", "self"]),
   on: IsoDate,
   readers: z.array(z.enum(READERS)).min(1),
+  /** Ids of `recipients` whom alone this word is about; it stands before any word about all of them. */
+  recipients: z.array(Id).min(1).optional(),
   covers: z.array(z.string().min(1)).optional(),
   until: IsoDate.optional(),
   withdrawn: IsoDate.optional(),
@@ -143,13 +145,35 @@ export const Profile = z.strictObject({
         reader: z.enum(READERS),
         label: z.string().min(1).optional(),
         until: IsoDate.optional(),
+        seal: z.boolean().optional(),
       }),
     )
     .optional(),
+  /** As in facility.md, for this athlete alone. */
+  keep_until: IsoDate.optional(),
+  /** Are this athlete's pages sealed, whatever the facility does? */
+  seal: z.boolean().optional(),
   language: Language.optional(),
   goals: z.array(Goal).optional(),
 });
 export type Profile = z.infer<typeof Profile>;
+
+/** What a word may cover besides the numbers. Each is left out where a word lists what it covers and does not name it. */
+export const COVERED_PARTS = ["peers", "body-mass", "video"] as const;
+export type CoveredPart = (typeof COVERED_PARTS)[number];
+
+/** The part that a trainer means by a word of `covers`; null for one that nobody knows. */
+export function coveredPart(written: string): CoveredPart | "numbers" | null {
+  const plain = written
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, "-");
+  return (["numbers", ...COVERED_PARTS] as const).find((part) => part === plain) ?? null;
+}
+
+/** Everybody a report may be for: the recipients on file, else one of each kind of reader. */
+export const recipientsOf = ({ recipients }: Profile): NonNullable<Profile["recipients"]> =>
+  recipients ?? READERS.map((reader) => ({ id: reader, reader }));
 
 /** Id of the athlete's game bat on a day, or null when none is on file. */
 export function gameBatOn(profile: Profile, date: string): string | null {

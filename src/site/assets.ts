@@ -1,13 +1,16 @@
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { transform } from "esbuild";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
 import { PAPER, readableOn, TEXT_CONTRAST } from "../schema/colour.ts";
 
 /** A finished file. `path` is relative to the output folder, with forward slashes. */
 export interface SiteFile {
   readonly path: string;
   readonly body: string | Uint8Array;
+  /** For a page that will be sealed: the page that stands in its place. */
+  readonly frame?: string;
 }
 
 /** Names of the shared files, relative to the output folder. */
@@ -16,6 +19,8 @@ export interface AssetNames {
   readonly fonts: readonly string[];
   /** What a day's dot stands for, on the pages of a report; nothing needs it. */
   readonly days: string;
+  /** Opens a sealed page. */
+  readonly opener: string;
   /** The facility's own picture. */
   readonly logo: string | null;
 }
@@ -39,7 +44,7 @@ export interface Assets {
 }
 
 const STYLES = new URL("./styles/", import.meta.url);
-const DAYS = new URL("./scripts/days.ts", import.meta.url);
+const SCRIPTS = new URL("../client/", import.meta.url);
 const FONT_PACKAGE = "@fontsource/source-sans-3";
 const WEIGHTS = ["400", "600"] as const;
 const resolve = createRequire(import.meta.url).resolve;
@@ -74,7 +79,7 @@ export async function loadAssets(look: Look): Promise<Assets> {
     path: `assets/logo.${contentHash(look.logo.bytes)}.${look.logo.ending}`,
     body: look.logo.bytes,
   };
-  const days = await loadScript(DAYS, "days");
+  const [days, opener] = await Promise.all([loadScript("days"), loadScript("opener")]);
   // The fonts' licence has to travel with them.
   const licence = {
     path: "assets/source-sans-3.OFL.txt",
@@ -85,9 +90,10 @@ export async function loadAssets(look: Look): Promise<Assets> {
       styles: styles.path,
       fonts: fonts.map((font) => font.path),
       days: days.path,
+      opener: opener.path,
       logo: logo?.path ?? null,
     },
-    scripts: [days],
+    scripts: [days, opener],
     files: [
       styles,
       ...fonts.map(({ path, body }) => ({ path, body: new Uint8Array(body) })),
@@ -104,14 +110,18 @@ function accentSheet({ accent }: Look): string[] {
   return [role(PAPER.day), `@media screen and (prefers-color-scheme:dark){${role(PAPER.night)}}`];
 }
 
-/** One of our scripts for browsers, made small: types gone, names short. */
-async function loadScript(from: URL, name: string): Promise<SiteFile> {
-  const { code } = await transform(await readFile(from, "utf8"), {
-    loader: "ts",
+/** One of our scripts for browsers with all that it needs, made small: types gone, names short. */
+async function loadScript(name: string): Promise<SiteFile> {
+  const { outputFiles } = await build({
+    entryPoints: [fileURLToPath(new URL(`${name}.ts`, SCRIPTS))],
+    bundle: true,
+    write: false,
     format: "iife",
     target: "es2021",
     minify: true,
     charset: "utf8",
+    legalComments: "none",
   });
+  const code = outputFiles[0]!.text;
   return { path: `assets/${name}.${contentHash(code)}.js`, body: code };
 }

@@ -12,6 +12,11 @@ export interface DeskLink {
   /** Where it lies once it is published; null where nobody has said where the site is. */
   readonly address: string | null;
   readonly published: boolean;
+  /** Last day on which it is meant to open. */
+  readonly until: string | null;
+  readonly sealed: boolean;
+  /** Does it ask for words besides its key? */
+  readonly asks: boolean;
 }
 
 export interface DeskInput {

@@ -8,6 +8,8 @@ export interface MarkdownStyle {
   readonly image: (name: string) => string | null;
   /** HTML that stands for a reference `[[…]]`, or null where it leads nowhere: then its words stand. */
   readonly reference: (text: string) => string | null;
+  /** Do links keep their addresses? Without them their words stand. */
+  readonly links: boolean;
 }
 
 interface Env extends MarkdownEnv {
@@ -38,9 +40,9 @@ function build(): MarkdownIt {
     const top = Math.min(...headings.map(levelOf));
     for (const token of headings) token.tag = `h${Math.min(6, levelOf(token) - top + under + 1)}`;
   });
-  rules.link_open = (tokens, index, options, _env, self) => {
+  rules.link_open = (tokens, index, options, env, self) => {
     const token = tokens[index]!;
-    const address = checkedAddress(String(token.attrGet("href") ?? ""));
+    const address = (env as Env).style.links ? checkedAddress(String(token.attrGet("href") ?? "")) : null;
     if (address === null) {
       // The closing tag has to match: an unlinked span keeps the words where they are.
       token.tag = "span";

@@ -3,14 +3,19 @@ import type { Reader } from "../schema/reasons.ts";
 import { type Assets, contentHash, type Look, loadAssets, type SiteFile } from "./assets.ts";
 
 import { PAGE_LANGUAGES } from "./catalogues.ts";
+import { HEADERS_FILE, headersFile } from "./headers.ts";
 import { isFirst, type PagePart, type Variant, variantsOf, wayUp } from "./variants.ts";
 import { wordsFor } from "./words.ts";
 
 /** One page to be made: the report as this reader may see it, under a link nobody can guess. */
 export interface SitePage {
   readonly reader: Reader;
+  /** Id among the report's recipients. */
+  readonly recipient: string;
   readonly token: string;
   readonly report: AthleteReport;
+  /** For a page that will be sealed: the last day on which it is meant to open, and whether it asks for words besides its key. Null for any other. */
+  readonly seal: { readonly until: string | null; readonly asks: boolean } | null;
 }
 
 export interface SiteInput {
@@ -125,6 +130,7 @@ export async function pageSet(input: SiteInput): Promise<PageSet> {
   const files: SiteFile[] = [
     ...assets.files,
     ...assets.scripts,
+    { path: HEADERS_FILE, body: headersFile() },
     { path: "robots.txt", body: "User-agent: *\nDisallow: /\n" },
   ];
   const seen = new Set<string>();

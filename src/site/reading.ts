@@ -19,6 +19,8 @@ export interface Reading {
 /** What the pages of one athlete need beyond that. */
 export interface AthletePage {
   readonly reader: Reader;
+  /** Place of this page's recipient among the report's. */
+  readonly recipient: number;
   readonly report: AthleteReport;
   /** Finished SVG by chart id. */
   readonly charts: ReadonlyMap<string, string>;

@@ -5,12 +5,13 @@ import { ClubPage } from "./components/club.tsx";
 import { FamilyPage } from "./components/family.tsx";
 import { InterimPage } from "./components/interim.tsx";
 import { NumbersPage } from "./components/numbers.tsx";
+import { SealedFrame } from "./components/sealed-frame.tsx";
 import { StyleGuide } from "./components/style-guide.tsx";
 import type { PageEntry, PageSet } from "./page-set.ts";
 import { AthleteContext, type Reading, ReadingContext } from "./reading.ts";
 import { drawCharts } from "./season-charts.ts";
 import { styleView } from "./style-view.ts";
-import type { PagePart } from "./variants.ts";
+import { type PagePart, wayUp } from "./variants.ts";
 import { wordsFor } from "./words.ts";
 
 /** Pages of a family's link. */
@@ -26,12 +27,15 @@ export function htmlOf(document: VNode): string {
   return `<!DOCTYPE html>\n${render(document)}\n`;
 }
 
+const placeOf = ({ report, recipient }: PageEntry["page"]) => report.recipients.findIndex(({ id }) => id === recipient);
+
 /** One athlete's page for one reader. */
 export async function renderAthletePage(
   set: PageSet,
   { page, images, variant, variants, pdf }: PageEntry,
 ): Promise<string> {
   const { report, reader } = page;
+  const recipient = placeOf(page);
   const reading: Reading = {
     source: report,
     words: wordsFor(variant.language),
@@ -43,6 +47,7 @@ export async function renderAthletePage(
       <AthleteContext.Provider
         value={{
           reader,
+          recipient,
           report,
           charts,
           images,
@@ -61,6 +66,17 @@ export async function renderAthletePage(
   return html;
 }
 
+/** The page that stands in the place of a sealed one; null for a page that is not sealed. */
+export function renderFrame(
+  { facility, assets }: PageSet,
+  { page: { seal, token }, variant }: PageEntry,
+): string | null {
+  if (seal === null) return null;
+  const words = wordsFor(variant.language);
+  const root = `../../${wayUp(variant)}`;
+  return htmlOf(<SealedFrame {...{ facility, words, assets: assets.names, root, token, seal }} />);
+}
+
 /** The page that shows what pages are made of, with the parts of one report. Its links lead nowhere: it is looked at, not read. */
 export async function renderStyleGuide(set: PageSet, { page, variant }: PageEntry): Promise<string> {
   const { report, reader } = page;
@@ -72,7 +88,16 @@ export async function renderStyleGuide(set: PageSet, { page, variant }: PageEntr
   return htmlOf(
     <ReadingContext.Provider value={reading}>
       <AthleteContext.Provider
-        value={{ reader, report, charts, variant, writtenIn: set.language, assets: names, ...none }}
+        value={{
+          reader,
+          recipient: placeOf(page),
+          report,
+          charts,
+          variant,
+          writtenIn: set.language,
+          assets: names,
+          ...none,
+        }}
       >
         <StyleGuide view={view} />
       </AthleteContext.Provider>

@@ -2,6 +2,7 @@ import { Eleventy } from "@11ty/eleventy";
 import type { SiteFile } from "./assets.ts";
 import { configure, type EleventyConfig, PAGES } from "./config.ts";
 import { pageSet, type SiteInput } from "./page-set.ts";
+import { renderFrame } from "./render-page.tsx";
 import { readTypeScriptPages } from "./typescript-pages.ts";
 
 export type { SiteFile } from "./assets.ts";
@@ -33,7 +34,13 @@ export async function renderSite(input: SiteInput): Promise<SiteFile[]> {
     config: (config: EleventyConfig) => configure(config, async () => pages),
   });
   const made = (await eleventy.toJSON()) as readonly Made[];
-  const files = [...pages.files, ...made.map((page) => ({ path: pathOf(page), body: page.content }))];
+  const frames = new Map(pages.entries.map((entry) => [`${entry.folder}/index.html`, renderFrame(pages, entry)]));
+  const framed = made.map((page): SiteFile => {
+    const path = pathOf(page);
+    const frame = frames.get(path) ?? null;
+    return { path, body: page.content, ...(frame === null ? {} : { frame }) };
+  });
+  const files = [...pages.files, ...framed];
   return files.sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : refuseTwin(a.path)));
 }
 

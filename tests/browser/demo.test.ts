@@ -1,6 +1,6 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative } from "node:path";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -9,6 +9,7 @@ import { launch } from "../../src/cli/chromium.ts";
 import { realEffects, thisProcess } from "../../src/cli/effects.ts";
 import { sayProblem } from "../../src/cli/messages.ts";
 import { readPointer } from "../../src/site/pointer.ts";
+import { filesOf, openedSite, type SiteBytes, sealedIn } from "../opened-site.ts";
 import { figuresOn } from "./figures-on-page.ts";
 import { sheets } from "./sheets.ts";
 import { type StaticServer, serveFiles } from "./static-server.ts";
@@ -16,7 +17,9 @@ import { type StaticServer, serveFiles } from "./static-server.ts";
 /** The committed demo season, built as anybody would, in a folder of its own. */
 const folder = mkdtempSync(join(tmpdir(), "winterbook-demo-"));
 let built: Built;
-let files: { path: string; body: Buffer }[];
+/** As they lie on the host, and as they are for those who hold the links. */
+let lying: SiteBytes[];
+let files: SiteBytes[];
 let server: StaticServer;
 let browser: Browser;
 
@@ -32,10 +35,8 @@ beforeAll(async () => {
   };
   const effects = { ...realEffects(() => {}, process.stderr), progress: () => {}, runner: thisProcess };
   built = await build(paths, { say: sayProblem }, effects);
-  files = readdirSync(paths.out, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .map((path) => ({ path: relative(paths.out, path), body: readFileSync(path) }));
+  lying = filesOf(paths.out);
+  files = await openedSite(lying, built.links);
   server = await serveFiles(files);
   browser = await launch();
 });
@@ -65,8 +66,25 @@ test("eight of nine athletes are published, and the one nobody agreed for is on 
 
 test("the public folder holds what it may hold and nothing else", () => {
   const allowed =
-    /^(index\.html|404\.html|robots\.txt|assets\/([\w.-]+\.(css|woff2|txt)|days\.[0-9a-f]{12}\.js)|[rc]\/[a-z0-9]{26,}\/(((en|es)\/)?(metric\/)?index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp))|r\/[a-z0-9]{26,}\/((en|es)\/)?(metric\/)?(numbers|card)\/index\.html)$/;
-  expect(files.map(({ path }) => path).filter((path) => !allowed.test(path))).toEqual([]);
+    /^(index\.html|404\.html|robots\.txt|_headers|assets\/([\w.-]+\.(css|woff2|txt)|(days|opener)\.[0-9a-f]{12}\.js)|[rc]\/[a-z0-9]{26,}\/(((en|es)\/)?(metric\/)?index\.html|img-[0-9a-f]+\.(png|jpe?g|gif|webp)(\.jwe)?)|r\/[a-z0-9]{26,}\/((en|es)\/)?(metric\/)?(numbers|card)\/index\.html)$/;
+  expect(lying.map(({ path }) => path).filter((path) => !allowed.test(path))).toEqual([]);
+});
+
+test("reports of minors lie there as ciphertext alone, and of adults in plain words", () => {
+  const minors = published().filter(({ athlete }) => reportOf(athlete).athlete.minor);
+  expect(minors.length).toBeGreaterThan(5);
+  for (const { athlete, path, sealed } of published()) {
+    expect(sealed, path).toBe(reportOf(athlete).athlete.minor);
+    const pages = lying.filter((file) => file.path.startsWith(path) && file.path.endsWith(".html"));
+    expect(pages.length, path).toBeGreaterThan(3);
+    const { displayName } = reportOf(athlete).athlete;
+    for (const page of pages) {
+      const text = page.body.toString("utf8");
+      expect(sealedIn(text) !== null, page.path).toBe(sealed);
+      expect(text.includes(displayName), page.path).toBe(!sealed);
+      if (sealed) expect(text.replace(/ id="sealed"[^<]*/, ""), page.path).not.toMatch(/mph|km\/h|swing|<data/);
+    }
+  }
 });
 
 test("every page says that the demo is invented", () => {

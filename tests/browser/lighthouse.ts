@@ -1,21 +1,19 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join, relative } from "node:path";
 import lighthouse from "lighthouse";
 import { launch } from "../../src/cli/chromium.ts";
+import { filesOf, linksOnDesk, openedSite } from "../opened-site.ts";
 import { serveFiles } from "./static-server.ts";
 
 /**
- * `npm run lighthouse`, after a build: each kind of the demo's pages as Lighthouse sees it on a phone, from a server that packs what it sends. Speed
+ * `npm run lighthouse`, after a build: each kind of the demo's pages, before sealing and one sealed, as Lighthouse sees it on a phone, from a server that packs what it sends. Speed
  * is the best of five, because a busy machine only ever makes it worse. Never part of CI.
  */
 const RUNS = 5;
 const LEAST_SPEED = 95;
 const PORT = 9333;
 
-const files = readdirSync("_site", { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile())
-  .map((entry) => join(entry.parentPath, entry.name))
-  .map((path) => ({ path: relative("_site", path), body: readFileSync(path) }));
+const lying = filesOf("_site");
+const links = linksOnDesk("_desk");
+const files = await openedSite(lying, links);
 const heaviest = (pattern: RegExp) =>
   files.filter(({ path }) => pattern.test(path)).sort((a, b) => b.body.length - a.body.length)[0]?.path;
 const pages = {
@@ -25,14 +23,20 @@ const pages = {
   club: heaviest(/^c\/[^/]+\/index\.html$/),
   front: "index.html",
 };
+const { path: sealed, key } = links.find((link) => link.reader === "family" && link.key !== null)!;
 
 const server = await serveFiles(files, { packed: true });
+const sealedServer = await serveFiles(lying, { packed: true });
+const addresses = {
+  ...Object.fromEntries(Object.entries(pages).map(([kind, path]) => [kind, `${server.origin}/${path}`])),
+  sealed: `${sealedServer.origin}/${sealed}#${key}`,
+};
 const browser = await launch([`--remote-debugging-port=${PORT}`]);
 try {
-  for (const [kind, path] of Object.entries(pages)) {
+  for (const [kind, address] of Object.entries(addresses)) {
     const seen: Record<string, number[]> = {};
     for (let run = 0; run < RUNS; run += 1) {
-      const result = await lighthouse(`${server.origin}/${path}`, {
+      const result = await lighthouse(address, {
         port: PORT,
         logLevel: "error",
         onlyCategories: ["performance", "accessibility", "best-practices"],
@@ -50,5 +54,5 @@ try {
   }
 } finally {
   await browser.close();
-  await server.close();
+  await Promise.all([server.close(), sealedServer.close()]);
 }

@@ -23,6 +23,11 @@ export async function serveFiles(
   { packed = false }: { readonly packed?: boolean } = {},
 ): Promise<StaticServer> {
   const byPath = new Map(files.map((file) => [`/${file.path}`, file.body]));
+  // A site may bring its headers along: those for every path, one a line below the first pattern.
+  const [first = ""] = String(byPath.get("/_headers") ?? "").split("\n\n");
+  const headers = [...first.matchAll(/^ {2}([\w-]+): (.*)$/gm)].map(
+    ([, name = "", value = ""]) => [name, value] as const,
+  );
   const server = createServer((request, response) => {
     const asked = new URL(request.url ?? "/", "http://localhost").pathname;
     const path = asked.endsWith("/") ? `${asked}index.html` : asked;
@@ -32,6 +37,7 @@ export async function serveFiles(
     const sent = body ?? byPath.get("/404.html") ?? "";
     const pack = packed && /^text\//.test(shown ?? "");
     response.writeHead(body === undefined ? 404 : 200, {
+      ...Object.fromEntries(headers),
       "content-type": shown,
       ...(pack ? { "content-encoding": "gzip" } : {}),
     });

@@ -26,7 +26,7 @@ beforeAll(async () => {
     `import type { Catalogue } from "../catalogues.ts";\nexport const eo: Catalogue = ${JSON.stringify(Object.fromEntries(sentences))};\n`,
   );
   const facility =
-    "name: Lantern Cage\nseason: { name: Winter, start: 2026-01-05, end: 2026-02-28 }\nlanguages: [en, eo]";
+    "name: Lantern Cage\nseason: { name: Winter, start: 2026-01-05, end: 2026-02-28 }\nlanguages: [en, eo]\nseal: false";
   season = await seasonFolder({
     "content/facility.md": `---\n${facility}\nmeasures: [{ metric: bat_speed, condition: { environment: tee } }]\n---\n`,
   });

@@ -66,7 +66,7 @@ describe("a build", () => {
       const { paths } = await season({ "content/facility.md": `---\n${facility}\n${more}---\n` });
       const { links } = await build(paths, OPTIONS, effects);
       const { path } = links.find(({ withheld }) => withheld === null)!;
-      const site = Object.keys(await bytesOf(paths.out)).filter((one) => one.endsWith(".pdf"));
+      const site = Object.keys(await bytesOf(paths.out)).filter((one) => /\.pdf(\.jwe)?$/.test(one));
       const desk = Object.keys(await bytesOf(paths.desk)).filter((one) => one.endsWith(".pdf"));
       const page = await text(join(paths.out, path, "index.html"));
       const beside = site.includes(`${path}report.pdf`) ? await text(join(paths.out, path, "report.pdf")) : null;
@@ -140,9 +140,12 @@ describe("a build", () => {
       ["cleo-vane", "family", "no: needs-guardian"],
       ["cleo-vane", "club", "no: needs-guardian"],
     ]);
-    for (const { link, published } of listed) {
-      if (published === "yes") expect(await text(join(paths.out, link ?? "", "index.html"))).toContain("<html");
+    for (const { athlete, link, published } of listed) {
+      const [path = "", key] = (link ?? "").split("#");
+      if (published === "yes") expect(await text(join(paths.out, path, "index.html"))).toContain("<html");
       else expect(link).toBe("");
+      // The child's is sealed.
+      expect(key !== undefined).toBe(published === "yes" && athlete === "ben-ridge");
     }
   });
 

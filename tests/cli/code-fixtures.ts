@@ -202,6 +202,28 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
     ...export_("athlete_id,date,time,bat_speed_mph", "ana-l,2025-10-06,17:00,61"),
     "data/swings/screen/a.csv": "athlete_id,date,time,exit_velocity_mph\nana-l,2025-10-06,17:00:05,71\n",
   },
+  "shows-birth-date": {
+    ...profile(
+      "name: Ana Lindqvist",
+      "born: 1999-05-14",
+      "consent: [{ by: self, as: self, on: 2025-10-06, readers: [family] }]",
+    ),
+    "content/athletes/ana-l/closing.md": "---\nby: coach-k\n---\nBorn on May 14, 1999, and better every year.\n",
+  },
+  "health-word": {
+    ...profile("name: Ana Lindqvist"),
+    "content/athletes/ana-l/closing.md": "---\nby: coach-k\n---\nThe wrist was sprained in January.\n",
+  },
+  "second-reader": {
+    ...facility("second_reader: true", "staff: [{ id: coach-k, name: Kay Wend }]"),
+    "content/athletes/ana-l/closing.md": "---\nby: coach-k\n---\nA fine winter.\n",
+  },
+  "past-keep-until": facility("keep_until: 2025-10-01"),
+  "minor-not-sealed": profile(
+    "name: Ana Lindqvist",
+    "seal: false",
+    "consent: [{ by: her mother, as: guardian, on: 2025-10-06, readers: [family] }]",
+  ),
   "facility-names-athlete": {
     ...profile("name: Ana Lindqvist"),
     ...facility("notice: Well hit, Ana Lindqvist!"),

@@ -33,6 +33,7 @@ describe("the table of a build", () => {
         withheld: null,
         since: null,
         handed: [],
+        ...{ rotation: 0, until: null, sealed: false, key: null, passphrase: null },
       },
     ],
     pages: 3,

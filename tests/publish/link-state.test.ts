@@ -4,19 +4,21 @@ import { changedLinks, keepLinkState, type LinkChange } from "../../src/publish/
 import { historyOf, linkStateOf } from "../../src/publish/link-state.ts";
 import { linksOf } from "../../src/publish/links.ts";
 import type { LinkState } from "../../src/schema/link-state.ts";
+import type { Reader } from "../../src/schema/reasons.ts";
 import { MemoryDisk } from "./memory-disk.ts";
 
 const secret = new Uint8Array(32).fill(7);
-const nothing: LinkState = { changes: [], handed: [] };
+const nothing: LinkState = { changes: [], handed: [], forgotten: [], passphrases: [] };
+const to = (recipient: string, reader: Reader, agreedOn: string) => ({
+  ...{ recipient, reader, agreedOn, label: null, until: null, sealed: false, withheld: null },
+});
 const subject = (id: string) => ({
   id,
-  recipients: [
-    { id: "home", reader: "family" as const },
-    { id: "other-home", reader: "family" as const },
-    { id: "club-1", reader: "club" as const },
+  audiences: [
+    to("home", "family", "2025-10-01"),
+    to("other-home", "family", "2025-10-01"),
+    to("club-1", "club", "2025-10-02"),
   ],
-  withheld: { family: null, club: null },
-  agreedOn: { family: "2025-10-01", club: "2025-10-02" },
 });
 const season = [subject("ada-lund"), subject("ben-ridge")];
 const links = (state: LinkState) => linksOf(secret, state, season, "2026-02-28");

@@ -1,13 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { linksCsv, linksOf } from "../../src/publish/links.ts";
+import { type Audience, linksCsv, linksOf } from "../../src/publish/links.ts";
 import { base32, TOKEN_PATTERN, tokenFor } from "../../src/publish/token.ts";
 import type { LinkState } from "../../src/schema/link-state.ts";
+import type { Reader } from "../../src/schema/reasons.ts";
 
 const secret = new Uint8Array(32).fill(7);
-const open = { family: null, club: null };
-const agreedOn = { family: "2025-10-01", club: "2025-10-01" };
-const untouched: LinkState = { changes: [], handed: [] };
+const untouched: LinkState = { changes: [], handed: [], forgotten: [], passphrases: [] };
+const to = (recipient: string, reader: Reader, more: Partial<Audience> = {}): Audience => ({
+  ...{ recipient, reader, label: null, until: null, sealed: false, withheld: null, agreedOn: "2025-10-01" },
+  ...more,
+});
+const both = [to("family", "family"), to("club", "club")];
 
 describe("base32", () => {
   // RFC 4648 section 10, padding removed and in lower case.
@@ -66,13 +70,8 @@ describe("a token", () => {
 });
 
 describe("the links of a season", () => {
-  test("are one for each reader when the profile names no recipients", () => {
-    const links = linksOf(
-      secret,
-      untouched,
-      [{ id: "ada-lund", recipients: undefined, withheld: open, agreedOn }],
-      "2026-02-28",
-    );
+  test("are one for each recipient, in the folder of its kind of reader", () => {
+    const links = linksOf(secret, untouched, [{ id: "ada-lund", audiences: both }], "2026-02-28");
     expect(links.map(({ recipient, reader }) => [recipient, reader])).toEqual([
       ["family", "family"],
       ["club", "club"],
@@ -81,18 +80,13 @@ describe("the links of a season", () => {
     expect(links[1]?.path).toBe(`c/${links[1]?.token}/`);
   });
 
-  test("are the recipients' where it names some, and none for a reader it leaves out", () => {
-    const recipients = [
-      { id: "home", reader: "family", label: "Home" },
-      { id: "gran", reader: "family", until: "2026-02-28" },
-      { id: "aunt", reader: "family", until: "2026-02-27" },
-    ] as const;
-    const links = linksOf(
-      secret,
-      untouched,
-      [{ id: "ada-lund", recipients: [...recipients], withheld: open, agreedOn }],
-      "2026-02-28",
-    );
+  test("open through their last day", () => {
+    const audiences = [
+      to("home", "family"),
+      to("gran", "family", { until: "2026-02-28" }),
+      to("aunt", "family", { until: "2026-02-27" }),
+    ];
+    const links = linksOf(secret, untouched, [{ id: "ada-lund", audiences }], "2026-02-28");
     expect(links.map(({ recipient, withheld }) => [recipient, withheld])).toEqual([
       ["home", null],
       ["gran", null],
@@ -101,7 +95,7 @@ describe("the links of a season", () => {
   });
 
   test("stop the build when two would be the same", () => {
-    const twice = { id: "ada-lund", recipients: undefined, withheld: open, agreedOn };
+    const twice = { id: "ada-lund", audiences: both };
     expect(() => linksOf(secret, untouched, [twice, twice], "2026-02-28")).toThrow("share one link");
   });
 
@@ -109,7 +103,7 @@ describe("the links of a season", () => {
     const links = linksOf(
       secret,
       untouched,
-      [{ id: "ada-lund", recipients: undefined, withheld: { family: null, club: "no-consent" }, agreedOn }],
+      [{ id: "ada-lund", audiences: [to("family", "family"), to("club", "club", { withheld: "no-consent" })] }],
       "2026-02-28",
     );
     const token = links[0]?.token;

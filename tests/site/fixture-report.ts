@@ -224,6 +224,16 @@ export const full: Report = AthleteReport.parse({
     family: { publish: true, as: "self", agreedOn: "2025-10-01", covers: null },
     club: { publish: true, as: "self", agreedOn: "2025-10-01", covers: ["numbers"] },
   },
+  recipients: [
+    {
+      ...{ id: "family", reader: "family", film: true, kept: [], keptCount: 0 },
+      publication: { publish: true, as: "self", agreedOn: "2025-10-01", covers: null },
+    },
+    {
+      ...{ id: "club", reader: "club", film: false, kept: ["peers", "body-mass"], keptCount: 2 },
+      publication: { publish: true, as: "self", agreedOn: "2025-10-01", covers: ["numbers"] },
+    },
+  ],
   ledger: {
     read: 1320,
     counted: 1255,
@@ -524,7 +534,7 @@ export const full: Report = AthleteReport.parse({
       date: "2026-02-20",
       by: "Bram Ackerley",
       role: "hitting coach",
-      readers: ["family"],
+      ...{ readers: ["family"], held: null },
       body: [
         "You came in with 58 and leave with more: [[bat_speed machine: change]], [[bat_speed machine: range]].",
         "[[bat_speed machine: chart]] Keep the rounds short, as [[as written: <b>68</b>]].",
@@ -535,7 +545,7 @@ export const full: Report = AthleteReport.parse({
       date: "2026-02-20",
       by: "Bram Ackerley",
       role: "hitting coach",
-      readers: ["family"],
+      ...{ readers: ["family"], held: null },
       body: [
         "Hasta pronto. [[bat_speed machine: change]], [[bat_speed machine: range]].",
         "[[bat_speed machine: chart]] [[as written: <b>68</b>]]",
@@ -654,6 +664,10 @@ export const sparse: Report = AthleteReport.parse({
     family: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
     club: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
   },
+  recipients: (["family", "club"] as const).map((reader) => ({
+    ...{ id: reader, reader, film: true, kept: [], keptCount: 0 },
+    publication: { publish: true, as: "guardian", agreedOn: "2025-10-02", covers: null },
+  })),
   checkIns: [],
   aims: [],
   interim: {
@@ -745,6 +759,7 @@ function note(part: Partial<Note>): Note {
     kind: "observation",
     about: [],
     readers: ["family"],
+    held: null,
     body: "",
     images: {},
     series: [],

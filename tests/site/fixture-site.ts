@@ -25,6 +25,8 @@ export const PICTURE = "content/athletes/ottilie-fernmoor/notes/tee.png";
 
 export interface FixturePage {
   readonly reader: Reader;
+  readonly recipient: string;
+  readonly seal: null;
   readonly token: string;
   readonly path: string;
   readonly report: AthleteReport;
@@ -36,7 +38,14 @@ const named = { full, sparse, metric, empty };
 export const fixturePages: readonly FixturePage[] = Object.entries(named).flatMap(([name, report]) =>
   (["family", "club"] as const).map((reader) => {
     const token = `token-of-the-fixture-${name}-${reader}`;
-    return { reader, token, path: `${reader === "family" ? "r" : "c"}/${token}/index.html`, report };
+    return {
+      reader,
+      recipient: reader,
+      seal: null,
+      token,
+      path: `${reader === "family" ? "r" : "c"}/${token}/index.html`,
+      report,
+    };
   }),
 );
 
@@ -52,7 +61,7 @@ export const renderFixtures = (): Promise<SiteFile[]> => renderSite(fixtureInput
 
 /** The fullest report while its season lasts. */
 const interimPage: FixturePage = {
-  ...{ reader: "family", token: "token-of-the-fixture-interim-family", report: full },
+  ...{ reader: "family", recipient: "family", seal: null, token: "token-of-the-fixture-interim-family", report: full },
   path: "r/token-of-the-fixture-interim-family/index.html",
 };
 
@@ -66,7 +75,14 @@ export async function renderLookedAt(): Promise<SiteFile[]> {
 /** The page that shows what pages are made of has figures of the style sheet beside the report's. */
 const { files, names } = await loadAssets(fixtureInput.look);
 const styleReport = { ...full, style: styleView(String(files.find(({ path }) => path === names.styles)?.body)) };
-const stylePage: FixturePage = { reader: "family", token: "style", path: "style/index.html", report: styleReport };
+const stylePage: FixturePage = {
+  reader: "family",
+  recipient: "family",
+  seal: null,
+  token: "style",
+  path: "style/index.html",
+  report: styleReport,
+};
 
 /** Pages that browsers look at: each report as it lies at its link, and for the fullest one other languages, units, all the numbers and the card. */
 export const lookedAt: readonly FixturePage[] = [

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { renderMarkdown } from "../../src/site/markdown.ts";
 
 const style = {
+  links: true,
   under: 2,
   image: (name: string) => (name === "tee one.png" ? "img-abc.png" : null),
   reference: (text: string) => (text === "bat_speed: start" ? "<data>61.5</data>" : null),

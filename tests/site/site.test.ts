@@ -16,13 +16,14 @@ describe("the site's files", () => {
   const ALLOWED = [
     /^(index|404)\.html$/,
     /^robots\.txt$/,
+    /^_headers$/,
     /^[rc]\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?index\.html$/,
     /^r\/[A-Za-z0-9_-]{20,}\/(es\/|en\/)?(metric\/|imperial\/)?(numbers|card)\/index\.html$/,
     /^[rc]\/[A-Za-z0-9_-]{20,}\/img-[0-9a-f]{12}\.png$/,
     /^assets\/winterbook\.[0-9a-f]{12}\.css$/,
     /^assets\/source-sans-3-(400|600)\.[0-9a-f]{12}\.woff2$/,
     /^assets\/logo\.[0-9a-f]{12}\.png$/,
-    /^assets\/days\.[0-9a-f]{12}\.js$/,
+    /^assets\/(days|opener)\.[0-9a-f]{12}\.js$/,
     /^assets\/source-sans-3\.OFL\.txt$/,
   ];
 
@@ -172,7 +173,7 @@ describe("the family's report", () => {
   });
 
   test("gives the closing in the athlete's language where there is one, marked, else the plain one", async () => {
-    const closing = { date: null, by: null, role: null, readers: ["family" as const] };
+    const closing = { date: null, by: null, role: null, readers: ["family" as const], held: null };
     const own = { ...closing, language: "fr", body: "Bel hiver." };
     const plainOne = { ...closing, language: null, body: "A fine winter." };
     const both = await familyWith({ ...sparse, closings: [plainOne, own] });
@@ -188,6 +189,7 @@ describe("the family's report", () => {
       kind: "words" as const,
       about: [],
       readers: ["family" as const],
+      held: null,
       images: {},
       series: [],
     };
@@ -321,7 +323,7 @@ test("a season that publishes nobody still has its front page", async () => {
 async function familyWith(report: typeof sparse, below = ""): Promise<string> {
   const token = "token-of-the-fixture-alone-family";
   const path = `r/${token}/index.html`;
-  const page = { reader: "family" as const, token, path, report };
+  const page = { reader: "family" as const, recipient: "family", seal: null, token, path, report };
   return pageAt(await renderSite({ ...fixtureInput, pages: [page] }), path.replace("index.html", `${below}index.html`));
 }
 

@@ -33,15 +33,15 @@ export function Cautions() {
 
 /** Who agreed, and when; never by name. */
 export function Consent() {
-  const { report, reader } = useAthlete();
-  const publication = report.publication[reader];
-  if (!publication.publish) return null;
+  const { report, recipient } = useAthlete();
+  const publication = report.recipients[recipient]?.publication;
+  if (!publication?.publish) return null;
   return (
     <Section id="consent" head="consent.head">
       <p>
         <Say
           k={publication.as === "guardian" ? "consent.guardian" : "consent.self"}
-          with={{ day: <Day at={`/publication/${reader}/agreedOn`} /> }}
+          with={{ day: <Day at={`/recipients/${recipient}/publication/agreedOn`} /> }}
         />
       </p>
       <p class="aside">

@@ -13,6 +13,7 @@ import { Day } from "./day.tsx";
 import { Summary } from "./headline.tsx";
 import { ClubHitting } from "./hitting/club-hitting.tsx";
 import { Imprint } from "./imprint.tsx";
+import { Agreed } from "./kept.tsx";
 import { trendAlt } from "./measure.tsx";
 import { Measuring } from "./measuring.tsx";
 import { Named } from "./names.tsx";
@@ -94,6 +95,7 @@ export function ClubPage() {
           <p>
             <LedgerLine ledger={report.ledger} />
           </p>
+          <Agreed />
         </section>
         <Closing />
         <section aria-labelledby="weeks" class="weeks">

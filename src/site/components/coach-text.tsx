@@ -36,12 +36,14 @@ export function CoachText({ body, under, language, images = {} }: CoachTextProps
       </ReadingContext.Provider>,
     );
   };
+  // A link may lead to film of the athlete: nobody can tell from its address.
+  const links = page.report.recipients[page.recipient]?.film ?? false;
   return (
     <div
       class="voice"
       data-coach
       lang={written === words.language ? undefined : written}
-      dangerouslySetInnerHTML={{ __html: renderMarkdown(body, { under, image, reference }) }}
+      dangerouslySetInnerHTML={{ __html: renderMarkdown(body, { under, image, reference, links }) }}
     />
   );
 }

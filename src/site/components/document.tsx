@@ -25,6 +25,9 @@ export const POLICY =
 /** The same for a page with a script of ours, which may ask for a page beside it and nothing else. */
 export const SCRIPT_POLICY = `${POLICY}; script-src 'self'; connect-src 'self'`;
 
+/** The same for a sealed page, whose pictures are opened into the browser's memory. */
+export const SEALED_POLICY = SCRIPT_POLICY.replace("img-src 'self'", "img-src 'self' blob:");
+
 /** The shell of every page. */
 export function Document(props: DocumentProps) {
   const { title, words, assets, root, script, kind, notice, children } = props;

@@ -1,6 +1,7 @@
 import encodeQR from "qr";
 import type { AssetNames } from "../assets.ts";
 import type { DeskInput, DeskLink } from "../desk-view.ts";
+import { formatDay } from "../figures.ts";
 import { wordsFor } from "../words.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { Say } from "./say.tsx";
@@ -51,7 +52,7 @@ export function linkSheet(
         </>
       }
     >
-      {live.map(({ recipient, reader, address }, index) => (
+      {live.map(({ recipient, reader, address, asks, until }, index) => (
         <section key={address} class="sheet" aria-labelledby={`link-${index}`}>
           <h2 id={`link-${index}`} data-own>
             {recipient}
@@ -66,6 +67,16 @@ export function linkSheet(
                 {address}
               </a>
             </p>
+            {asks ? (
+              <p>
+                <Say k="sheet.asks" />
+              </p>
+            ) : null}
+            {until === null ? null : (
+              <p>
+                <Say k="sheet.until" with={{ day: <time dateTime={until}>{formatDay(until, "long", "en")}</time> }} />
+              </p>
+            )}
             <p class="care">
               <Say k="sheet.care" />
             </p>

@@ -123,6 +123,8 @@ export const desk = {
   // A sheet of links to hand out
   "sheet.title": "Links of {name}",
   "sheet.about": "Cut along the lines: each part is for one person alone.",
+  "sheet.asks": "It also asks for a few words. We tell you those in person; they stand on no paper.",
+  "sheet.until": "Meant to be read through {day}. Ask us if you need it longer.",
   "sheet.care":
     "Whoever has this address can read the report. Please do not pass it on. If it went astray, tell us and we make a new one.",
 } as const satisfies Record<string, string>;

@@ -17,6 +17,20 @@ export const en = {
   "page.index.head": "Private reports",
   "page.index.body":
     "Reports of this facility are private. Each one has its own link, known only to the people it was made for. If you are waiting for yours, ask your trainer.",
+  "sealed.title": "A sealed report",
+  "sealed.about": "It opens on your own device, with the key at the end of your link. Nobody else can read it.",
+  "sealed.wait": "One moment: it is being opened.",
+  "sealed.noScript": "It needs scripts to open. Turn them on for this page, or ask for the printed copy.",
+  "sealed.noKey":
+    "The last part of the link is missing: the key. Open the link just as you were given it, or scan its code once more. There is a printed copy too: ask for it.",
+  "sealed.cannot":
+    "It can't be opened here. It takes an up-to-date browser, and an address that begins with https. Or ask for the printed copy.",
+  "sealed.broken":
+    "It can't be opened. The link is not whole, or the file has been changed. Ask for a new link, or for the printed copy.",
+  "sealed.ended": "This link was meant to last through {day}. Ask for a new one.",
+  "sealed.words": "It asks for a few words as well. You were told them by the one who gave you the link.",
+  "sealed.open": "Open",
+  "sealed.wrong": "These words do not open it. Look at each letter, and try again.",
   "page.missing.title": "Page not found",
   "page.missing.head": "There is no page here",
   "page.missing.body":
@@ -709,6 +723,12 @@ export const en = {
   "club.record": "Measuring record",
   "club.measures": "Measures",
   "club.work": "Work, last weeks",
+  "club.agreed.guardian": "A guardian agreed on {day} that you may have this page.",
+  "club.agreed.self": "The athlete agreed on {day} that you may have this page.",
+  "club.kept": "Not shown, as the athlete wishes: {n, plural, one {{figure} part} other {{figure} parts}} ({list}).",
+  "kept.peers": "place among others",
+  "kept.body-mass": "body mass",
+  "kept.video": "pictures",
   "club.terms": "Terms",
   "club.charts": "Course of the season",
   "club.age": "Age",

@@ -16,6 +16,20 @@ export const es: Readonly<Record<keyof Pages, string>> = {
   "page.index.head": "Informes privados",
   "page.index.body":
     "Los informes de este centro son privados. Cada uno tiene su propio enlace, que solo conocen las personas para quienes se hizo. Si espera el suyo, pídalo a su entrenador.",
+  "sealed.title": "Un informe sellado",
+  "sealed.about": "Se abre en su propio aparato, con la clave que está al final de su enlace. Nadie más puede leerlo.",
+  "sealed.wait": "Un momento: se está abriendo.",
+  "sealed.noScript": "Necesita scripts para abrirse. Actívelos en esta página o pida la copia impresa.",
+  "sealed.noKey":
+    "Falta la última parte del enlace: la clave. Abra el enlace tal como se lo dieron, o escanee otra vez su código. También hay una copia impresa: pídala.",
+  "sealed.cannot":
+    "Aquí no se puede abrir. Hace falta un navegador actual y una dirección que empiece por https. O pida la copia impresa.",
+  "sealed.broken":
+    "No se puede abrir. El enlace no está completo, o el archivo fue cambiado. Pida un enlace nuevo o la copia impresa.",
+  "sealed.ended": "Este enlace debía durar hasta el {day}. Pida uno nuevo.",
+  "sealed.words": "Pide además unas palabras. Se las dijo quien le dio el enlace.",
+  "sealed.open": "Abrir",
+  "sealed.wrong": "Estas palabras no lo abren. Mire cada letra e inténtelo otra vez.",
   "page.missing.title": "Página no encontrada",
   "page.missing.head": "Aquí no hay ninguna página",
   "page.missing.body": "Puede que el enlace se haya cambiado o haya vencido. Pida el actual a quien se lo envió.",
@@ -703,6 +717,13 @@ export const es: Readonly<Record<keyof Pages, string>> = {
   "club.record": "Registro de medida",
   "club.measures": "Medidas",
   "club.work": "Trabajo, últimas semanas",
+  "club.agreed.guardian": "Un tutor aceptó el {day} que usted tenga esta página.",
+  "club.agreed.self": "El atleta aceptó el {day} que usted tenga esta página.",
+  "club.kept":
+    "No se muestra, por deseo del atleta: {n, plural, one {{figure} parte} other {{figure} partes}} ({list}).",
+  "kept.peers": "lugar entre los demás",
+  "kept.body-mass": "peso corporal",
+  "kept.video": "fotos",
   "club.terms": "Términos",
   "club.charts": "Curso de la temporada",
   "club.age": "Edad",

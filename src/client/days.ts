@@ -1,3 +1,5 @@
+import type {} from "./sealed-pages.ts";
+
 /**
  * What a day's dot stands for: point at it, or give the picture the focus and press the arrow keys. Nothing on a page needs this. The
  * words are those of the tables on the page with all the numbers; nothing is worked out here.
@@ -36,12 +38,14 @@ function pictureOf(figure: HTMLElement): Picture[] {
 /** The page with all the numbers, which holds the tables. Asked for once, when it is first wanted. */
 let tables: Promise<Document> | null = null;
 
+const readPage = (address: string): Promise<string> =>
+  window.sealedPages?.read(address) ??
+  fetch(address).then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(answer.statusText))));
+
 function tablesOf(): Promise<Document> {
   const way = document.querySelector<HTMLAnchorElement>("a[data-numbers]");
   if (way === null) return Promise.reject(new Error("no numbers"));
-  return fetch(way.href)
-    .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(answer.statusText))))
-    .then((text) => new DOMParser().parseFromString(text, "text/html"));
+  return readPage(way.href).then((text) => new DOMParser().parseFromString(text, "text/html"));
 }
 
 const textOf = (of: Element | null | undefined): string => (of?.textContent ?? "").trim();

@@ -1,0 +1,92 @@
+import type { AthleteReport } from "../../report/schema.ts";
+import { SEALED_HERE, SEALED_ID } from "../../schema/sealed.ts";
+import type { AssetNames } from "../assets.ts";
+import { ReadingContext } from "../reading.ts";
+import type { MessageKey, Words } from "../words.ts";
+import { Day } from "./day.tsx";
+import { Document, SEALED_POLICY } from "./document.tsx";
+import { Say } from "./say.tsx";
+
+export interface SealedFrameProps {
+  readonly facility: AthleteReport["facility"];
+  readonly words: Words;
+  readonly assets: AssetNames;
+  /** Way from the page to the site's own folder. */
+  readonly root: string;
+  readonly token: string;
+  readonly seal: { readonly until: string | null; readonly asks: boolean };
+}
+
+/** What may be said while the report is not open, each under the name by which the script shows it. */
+const STATES = {
+  wait: "sealed.wait",
+  "no-key": "sealed.noKey",
+  cannot: "sealed.cannot",
+  broken: "sealed.broken",
+} as const satisfies Record<string, MessageKey>;
+
+/** The page that stands in the place of a sealed one: it says nothing about anybody, and opens what it holds for whoever has the key. */
+export function SealedFrame({ facility, words, assets, root, token, seal }: SealedFrameProps) {
+  const { until, asks } = seal;
+  return (
+    <ReadingContext.Provider value={{ source: seal, words, units: facility.units }}>
+      <Document
+        title={words.text("sealed.title")}
+        words={words}
+        assets={assets}
+        root={root}
+        kind="plain"
+        policy={SEALED_POLICY}
+        script={assets.opener}
+        notice={facility.notice}
+      >
+        <main id="main">
+          <p class="imprint" data-own>
+            {facility.name}
+          </p>
+          <h1>{words.text("sealed.title")}</h1>
+          <p>{words.text("sealed.about")}</p>
+          <noscript>
+            <p>{words.text("sealed.noScript")}</p>
+          </noscript>
+          {Object.entries(STATES).map(([state, key]) => (
+            <p key={state} data-state={state} hidden role="status">
+              {words.text(key)}
+            </p>
+          ))}
+          {until === null ? null : (
+            <p data-state="ended" hidden role="status">
+              <Say k="sealed.ended" with={{ day: <Day at="/until" /> }} />
+            </p>
+          )}
+          {asks ? <AskForWords words={words} /> : null}
+        </main>
+        <script
+          type="application/jose"
+          id={SEALED_ID}
+          data-until={until ?? undefined}
+          data-token={asks ? token : undefined}
+          dangerouslySetInnerHTML={{ __html: SEALED_HERE }}
+        />
+      </Document>
+    </ReadingContext.Provider>
+  );
+}
+
+/** Asks for the words that go with the link. */
+function AskForWords({ words }: Pick<SealedFrameProps, "words">) {
+  return (
+    <form data-state="words" hidden>
+      <p>
+        <label for="words">{words.text("sealed.words")}</label>
+      </p>
+      <p>
+        <input id="words" type="password" autocomplete="off" autocapitalize="none" spellcheck={false} required />{" "}
+        <button type="submit">{words.text("sealed.open")}</button>
+      </p>
+      <p class="wrong" role="alert" hidden>
+        {words.text("sealed.wrong")}
+      </p>
+    </form>
+  );
+}
