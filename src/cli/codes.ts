@@ -45,6 +45,10 @@ export const CODES: Readonly<Record<string, CodeEntry>> = {
     suggestion: "ada-lund",
   }),
   "empty-file": entry(note, "the file holds no row", at(SWINGS)),
+  "page-too-long": entry(error, "the file is too long for a page or a mapping", at(PROFILE), {
+    bytes: 52_428_800,
+    most: 1_048_576,
+  }),
   // front matter, mappings
   "no-front-matter": entry(error, "the page does not begin with keys", at(PROFILE, 1, 1)),
   "unclosed-front-matter": entry(error, "the keys at the top of the page have no end", at(PROFILE, 1, 1)),

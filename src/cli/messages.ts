@@ -419,6 +419,11 @@ const WORDINGS: Readonly<Record<string, Wording>> = {
       `the ${reader} page would name another athlete (${shown(words)}, ${other})`,
       "take the name out; the page is held back until then",
     ),
+  "page-too-long": ({ bytes, most }) =>
+    said(
+      `the file is ${Number(bytes).toLocaleString("en-US")} bytes long, and no page is longer than ${Number(most).toLocaleString("en-US")}`,
+      "look whether something else was saved under this name; put pictures beside the page, not into it",
+    ),
   "shows-birth-date": ({ reader, words, other }) =>
     said(
       `the ${reader} page would show a day of birth (${shown(words)}, of ${other})`,

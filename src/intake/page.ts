@@ -6,6 +6,9 @@ import { splitFrontMatter } from "./front-matter.ts";
 import { fault, wholeFile } from "./problem.ts";
 import { readYaml } from "./yaml-text.ts";
 
+/** Bytes of the longest page: a coach's whole book would be shorter. More is a mistake, or meant to keep the machine busy. */
+export const LONGEST_PAGE = 1 << 20;
+
 /** A page as read: usable or not, with what is known of it. */
 export interface ReadPage<Front> {
   /** Null when it cannot be used. */
@@ -36,6 +39,8 @@ export function readPage<Front>(
     raw: null,
     at: () => wholeFile(file),
   });
+  if (bytes.length > LONGEST_PAGE)
+    return unusable([fault("page-too-long", wholeFile(file), { bytes: bytes.length, most: LONGEST_PAGE }, athlete)]);
   const text = decode(bytes);
   if (text === null) return unusable([fault("not-utf-8", wholeFile(file), {}, athlete)]);
   const parts = splitFrontMatter(text);

@@ -7,7 +7,7 @@ import sharp, { type Sharp } from "sharp";
 import { describe, expect, test } from "vitest";
 import { renderDesk } from "../../src/site/desk.ts";
 import { desk } from "../site/fixture-desk.ts";
-import { lookedAt } from "../site/fixture-site.ts";
+import { lookedAt, SEALED_PAGE } from "../site/fixture-site.ts";
 import { fixturesServed } from "./fixtures-served.ts";
 import { type StaticServer, serveFiles } from "./static-server.ts";
 
@@ -41,6 +41,7 @@ const KINDS: Readonly<Record<string, () => string>> = {
   card: () => full("family", "card/"),
   interim: () => lookedAt.find(({ token }) => token.includes("-interim-"))!.path,
   club: () => full("club"),
+  sealed: () => SEALED_PAGE,
   made: () => "style/index.html",
   desk: () => "desk/index.html",
   pairs: () => `desk/${desk.pairings[0] === undefined ? "" : `pairs/${desk.pairings[0].athlete}.html`}`,

@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { desk } from "../../src/site/messages/desk.ts";
 import { en } from "../../src/site/messages/en.ts";
 import { readPointer } from "../../src/site/pointer.ts";
-import { lookedAt } from "../site/fixture-site.ts";
+import { lookedAt, SEALED_PAGE } from "../site/fixture-site.ts";
 import { figuresOn, strayDigits } from "./figures-on-page.ts";
 import { fixturesServed } from "./fixtures-served.ts";
 import { sheets } from "./sheets.ts";
@@ -19,7 +19,7 @@ const FIXED = new Set(
 
 const served = fixturesServed();
 
-const paths = ["index.html", "404.html", ...lookedAt.map(({ path }) => path)];
+const paths = ["index.html", "404.html", SEALED_PAGE, ...lookedAt.map(({ path }) => path)];
 type Look = Parameters<Browser["newContext"]>[0];
 
 /** Visits every page in one kind of window. */
@@ -105,8 +105,13 @@ test("with scripts off every page reads the same", async () => {
     });
     texts.push(seen);
   }
+  // A sealed page needs its script to open, and says so.
+  const [with_ = "", without = ""] = texts.map((seen) => seen[SEALED_PAGE]);
+  expect(with_).toContain("The last part of the link is missing");
+  expect(without).toContain("It needs scripts to open");
+  for (const seen of texts) delete seen[SEALED_PAGE];
   expect(texts[1]).toEqual(texts[0]);
-  expect(texts[0]?.[paths[2]!]).toContain("What changed");
+  expect(texts[0]?.[lookedAt[0]!.path]).toContain("What changed");
 });
 
 test("no page shows a value that is none", async () => {

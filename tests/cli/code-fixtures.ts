@@ -202,6 +202,7 @@ export const FIXTURES: Readonly<Record<string, Changes>> = {
     ...export_("athlete_id,date,time,bat_speed_mph", "ana-l,2025-10-06,17:00,61"),
     "data/swings/screen/a.csv": "athlete_id,date,time,exit_velocity_mph\nana-l,2025-10-06,17:00:05,71\n",
   },
+  "page-too-long": { "content/athletes/ana-l/plan.md": `---\ndate: 2025-10-06\n---\n${"Swing. ".repeat(160_000)}\n` },
   "shows-birth-date": {
     ...profile(
       "name: Ana Lindqvist",

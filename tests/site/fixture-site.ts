@@ -65,11 +65,21 @@ const interimPage: FixturePage = {
   path: "r/token-of-the-fixture-interim-family/index.html",
 };
 
+/** What stands in the place of a sealed page for whoever has no key to it. */
+export const SEALED_PAGE = "r/token-of-the-fixture-sealed-family/index.html";
+const sealedPage = {
+  ...interimPage,
+  token: "token-of-the-fixture-sealed-family",
+  seal: { until: "2999-12-31", asks: true },
+};
+
 /** The fixtures, the note in between in their place, and the page that shows what pages are made of. */
 export async function renderLookedAt(): Promise<SiteFile[]> {
   const site = await renderSite({ ...fixtureInput, styleGuide: true });
   const interim = await renderSite({ ...fixtureInput, pages: [interimPage], interim: true });
-  return [...site, ...interim.filter(({ path }) => path.startsWith("r/"))];
+  const sealed = await renderSite({ ...fixtureInput, pages: [sealedPage] });
+  const frames = sealed.flatMap(({ path, frame }) => (path === SEALED_PAGE ? [{ path, body: frame ?? "" }] : []));
+  return [...site, ...interim.filter(({ path }) => path.startsWith("r/")), ...frames];
 }
 
 /** The page that shows what pages are made of has figures of the style sheet beside the report's. */
