@@ -1,7 +1,10 @@
 import { z } from "zod";
 
-/** Identifiers: lower-case letters, digits and hyphens. */
-export const Id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, "an id is lower-case letters, digits and hyphens");
+/** Identifiers: lower-case letters, digits and hyphens. Files are named by them, so those that Windows keeps for devices are none. */
+export const Id = z
+  .string()
+  .regex(/^[a-z0-9][a-z0-9-]*$/, "an id is lower-case letters, digits and hyphens")
+  .regex(/^(?!(?:con|prn|aux|nul|com\d|lpt\d)$)/, "an id is no name that Windows keeps for a device");
 
 /** Plain text, or the same text in several languages. */
 export const LocalText = z.union([z.string().min(1), z.record(z.string().regex(/^[a-z]{2}$/), z.string().min(1))]);

@@ -1,5 +1,6 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { isDeepStrictEqual } from "node:util";
 import { parse } from "csv-parse/sync";
 import { afterEach, describe, expect, test } from "vitest";
 import { type BuildEffects, build, check } from "../../src/build.ts";
@@ -208,28 +209,55 @@ describe("a build that cannot go on", () => {
     expect([await bytesOf(paths.out), await bytesOf(paths.desk)]).toEqual(before);
   });
 
-  test("killed at any rename, is finished by the next one, and the site is never half of each", async () => {
-    for (const fatal of [0, 1, 2, 3, 4]) {
-      const { root, paths } = await season();
-      await build(paths, { ...OPTIONS, asOf: "2026-02-10" }, quiet());
-      const old = [await bytesOf(paths.out), await bytesOf(paths.desk)];
+  test("stopped after any step of writing and swapping, is finished by the next one, and the site is never half of each", async () => {
+    const STEPS = ["write", "create", "makeFolder", "rename", "remove"] as const;
+    /** The real disk that stops before its `fatal`-th step; `kinds` is told of each. */
+    const stopping = (fatal: number, kinds: string[]): BuildEffects => {
       const real = quiet();
-      let renames = 0;
-      const rename: Disk["rename"] = async (from, to) => {
-        if (renames++ === fatal) throw new Error("power cut");
-        return real.disk.rename(from, to);
-      };
-      const cut = { ...real, disk: { ...real.disk, rename } };
-      await expect(build(paths, { ...OPTIONS, asOf: "2026-02-20" }, cut)).rejects.toThrow("power cut");
-      // The next build fails before it publishes anything: what is seen then is what recovery made.
+      const disk = { ...real.disk } as Record<string, unknown>;
+      for (const step of STEPS) {
+        disk[step] = (...args: unknown[]) => {
+          if (kinds.length >= fatal) throw new Error("power cut");
+          kinds.push(step);
+          return (real.disk[step] as (...all: unknown[]) => unknown)(...args);
+        };
+      }
+      return { ...real, disk: disk as unknown as Disk };
+    };
+    const madeOnce = async () => {
+      const { root, paths } = await season({
+        "content/athletes/ben-ridge/profile.md": null,
+        "content/athletes/cleo-vane/profile.md": null,
+      });
+      await build(paths, { ...OPTIONS, asOf: "2026-02-10" }, quiet());
+      return { root, paths, old: [await bytesOf(paths.out), await bytesOf(paths.desk)] };
+    };
+    const kinds: string[] = [];
+    const whole = await madeOnce();
+    await build(whole.paths, { ...OPTIONS, asOf: "2026-02-20" }, stopping(Number.POSITIVE_INFINITY, kinds));
+    const now = [await bytesOf(whole.paths.out), await bytesOf(whole.paths.desk)];
+    // Of the many files the first, one in the middle and the last; of all else every step.
+    const writes = kinds.flatMap((kind, i) => (kind === "write" ? [i] : []));
+    const some = new Set([writes[0], writes[Math.floor(writes.length / 2)], writes.at(-2), writes.at(-1)]);
+    const steps = kinds.flatMap((kind, i) => (kind !== "write" || some.has(i) ? [i] : []));
+    expect(steps.length).toBeGreaterThan(15);
+    const outcomes = new Set<string>();
+    for (const fatal of steps) {
+      const { root, paths, old } = await madeOnce();
+      await build(paths, { ...OPTIONS, asOf: "2026-02-20" }, stopping(fatal, [])).catch(() => {});
+      // The next command fails before it publishes anything: what is seen then is what recovery made.
       await writeFile(join(paths.content, "facility.md"), "no keys at all");
-      await expect(build(paths, OPTIONS, real)).rejects.toThrow("facility.md");
-      const now = [await bytesOf(paths.out), await bytesOf(paths.desk)];
-      if (fatal === 0) expect(now).toEqual(old);
-      else expect(JSON.parse(await text(join(paths.desk, "reports", "ada-lund.json"))).asOf).toBe("2026-02-20");
+      await expect(build(paths, OPTIONS, { ...quiet(), runner: { pid: 1, isAlive: () => false } })).rejects.toThrow(
+        "facility.md",
+      );
+      const found = [await bytesOf(paths.out), await bytesOf(paths.desk)];
+      const which = isDeepStrictEqual(found, old) ? "old" : isDeepStrictEqual(found, now) ? "new" : "neither";
+      expect(which, `stopped before step ${fatal}, ${kinds[fatal]}`).not.toBe("neither");
+      outcomes.add(which);
       expect(Object.keys(await bytesOf(root)).filter((path) => path.includes("winterbook-"))).toEqual([]);
     }
-  });
+    expect([...outcomes].sort()).toEqual(["new", "old"]);
+  }, 240_000);
 
   test("does not run beside another, and says which one", async () => {
     const { paths } = await season();
