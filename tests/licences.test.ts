@@ -50,3 +50,21 @@ test("what runs is listed for contributors with the reason why", () => {
   );
   expect(unlisted).toEqual([]);
 });
+
+test("beside each stands its licence as it was installed, its size and its last release", () => {
+  const rows = readFileSync(join(root, "DEVELOPERS.md"), "utf8")
+    .split("\n")
+    .filter((line) => line.startsWith("| `"))
+    .map((line) => line.split("|").map((part) => part.trim()));
+  const { dependencies } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+    dependencies: Record<string, string>;
+  };
+  for (const name of Object.keys(dependencies)) {
+    const listed = name.replace(/^(@stdlib\/stats-base-dists-).*/, "$1*");
+    const row = rows.find(([, names = "", , licence]) => names.includes(`\`${listed}\``) && licence !== undefined);
+    const { license } = JSON.parse(readFileSync(join(root, "node_modules", name, "package.json"), "utf8"));
+    expect(row?.[3]?.split(", "), name).toContain(license);
+    expect(row?.[2], name).toMatch(/^[\d.]+ MB$/);
+    expect(row?.[4], name).toMatch(/^20\d\d-\d\d$/);
+  }
+});
