@@ -36,7 +36,7 @@ export async function deskFiles(
           recipient: link.label ?? link.recipient,
           href: `${relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/")}${link.key === null ? "" : `#${link.key}`}`,
           address: siteUrl === null ? null : addressOf(link, siteUrl),
-          published: link.withheld === null,
+          withheld: link.withheld,
           until: link.until,
           asks: link.passphrase !== null,
           sealed: link.sealed,

@@ -11,7 +11,8 @@ export interface DeskLink {
   readonly href: string;
   /** Where it lies once it is published; null where nobody has said where the site is. */
   readonly address: string | null;
-  readonly published: boolean;
+  /** Null for a live link, else why it leads nowhere. */
+  readonly withheld: string | null;
   /** Last day on which it is meant to open. */
   readonly until: string | null;
   readonly sealed: boolean;

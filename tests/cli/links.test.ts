@@ -6,7 +6,7 @@ import { build, changeLinks, links } from "../../src/build.ts";
 import { readArguments } from "../../src/cli/arguments.ts";
 import { linksCommand } from "../../src/cli/links.ts";
 import type { Terminal } from "../../src/cli/terminal.ts";
-import { OPTIONS, pathsOf, quiet, removeFolder, seasonFolder } from "./small-season.ts";
+import { bytesOf, OPTIONS, pathsOf, quiet, removeFolder, seasonFolder } from "./small-season.ts";
 
 const made: string[] = [];
 afterEach(async () => {
@@ -81,6 +81,33 @@ describe("links", () => {
     const rotated = await said(root, "--rotate", "ada-lund");
     expect(rotated.lines.join("\n")).not.toContain("herself");
     expect(rotated.lines.at(-1)).toContain("The next build takes the old address away");
+  });
+
+  test("a sealed report asks for words that were set, which stand nowhere but beside the secret, until they are taken away", async () => {
+    const { root, paths } = await season();
+    const set = await said(root, "--passphrase", "ben-ridge", "--phrase", "four quiet words", "--json");
+    expect(set.lines.join("\n")).not.toContain("four quiet words");
+    const shown = await said(root);
+    expect(shown.lines.find((line) => line.startsWith("ben-ridge"))).toContain("sealed, asks for words");
+    expect(shown.lines.find((line) => line.startsWith("ada-lund"))).toContain("not sealed");
+    const { links: built } = await build(paths, OPTIONS, quiet());
+    const ben = built.find(({ athlete, reader }) => athlete === "ben-ridge" && reader === "family")!;
+    expect(await readFile(join(paths.out, ben.path, "index.html"), "utf8")).toContain(`data-token="${ben.token}"`);
+    for (const folder of [paths.out, paths.desk])
+      for (const [path, body] of Object.entries(await bytesOf(folder)))
+        expect(Buffer.from(body, "base64").includes("four quiet words"), path).toBe(false);
+    await said(root, "--no-passphrase", "ben-ridge");
+    const { links: after } = await build(paths, OPTIONS, quiet());
+    const now = after.find(({ token }) => token === ben.token)!;
+    expect([now.passphrase, now.key]).toEqual([null, ben.key]);
+    expect(await readFile(join(paths.out, ben.path, "index.html"), "utf8")).not.toContain("data-token");
+  });
+
+  test("words are refused where they would protect nothing", async () => {
+    const { root } = await season();
+    await expect(said(root, "--passphrase", "ada-lund", "--phrase", "four quiet words")).rejects.toThrow("not sealed");
+    await expect(said(root, "--passphrase", "ben-ridge", "--phrase", "1234")).rejects.toThrow("too short");
+    await expect(said(root, "--passphrase", "ben-ridge")).rejects.toThrow("needs words");
   });
 
   test("options that do not go together are refused", async () => {

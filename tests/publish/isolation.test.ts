@@ -97,3 +97,25 @@ describe("a page names nobody but its own athlete", () => {
     expect(check("<p>AA (Tony) BB</p>", null)).toEqual([]);
   });
 });
+
+describe("a day of birth", () => {
+  const born = isolationCheck([
+    { id: "ada-lund", names: ["Ada Lund"], tokens: [], born: "2009-05-04" },
+    { id: "ben-ridge", names: ["Ben Ridge"], tokens: [], born: null },
+  ]);
+  test.each([
+    "2009-05-04",
+    "May 4, 2009",
+    "4 May 2009",
+    "<b>4 de mayo de 2009</b>",
+    "5/4/2009",
+    "04/05/2009",
+    "4.5.2009",
+  ])("is found as %s on every page, the athlete's own too", (day) => {
+    for (const owner of ["ben-ridge", "ada-lund", null])
+      expect(born(`Born ${day}.`, owner)).toMatchObject([{ athlete: "ada-lund", by: "birth-date" }]);
+  });
+  test.each(["2009-05-05", "12009-05-04", "May 2009", "5/4/20091", "2009"])("is not found in %s", (text) => {
+    expect(born(text, "ben-ridge")).toEqual([]);
+  });
+});

@@ -101,22 +101,30 @@ interface LinksProps {
   readonly links: readonly DeskLink[];
 }
 
-/** Links to one reader's pages, or why there are none. */
+/** Links to one reader's pages, each with why it leads nowhere where it does not, or why there are none. */
 function Links({ publication, links }: LinksProps) {
   const { words } = useReading();
-  if (!publication.publish) return <span class="state withheld">{words.text(`desk.why.${publication.why}`)}</span>;
+  const why = (reason: string) =>
+    words.text(words.has(`desk.why.${reason}`) ? (`desk.why.${reason}` as "desk.why.ended") : "desk.notPublished");
+  if (!publication.publish) return <span class="state withheld">{why(publication.why)}</span>;
   if (links.length === 0) return <span class="state">{words.text("desk.noLink")}</span>;
   return (
     <>
       {links.map((link) => {
-        const href = link.published ? checkedAddress(link.href) : null;
+        const href = link.withheld === null ? checkedAddress(link.href) : null;
         return (
-          <span class="state" key={link.href} data-own>
+          <span class="state" key={link.href}>
             {href === null ? (
-              `${link.recipient}: ${words.text("desk.notPublished")}`
+              <span data-own>{link.recipient}</span>
             ) : (
-              <a href={href}>{link.recipient}</a>
+              <a href={href} data-own>
+                {link.recipient}
+              </a>
             )}
+            {href === null ? `: ${why(link.withheld ?? "")}` : null}
+            {href !== null && link.sealed ? (
+              <small> {words.text(link.asks ? "desk.asks" : "desk.sealed")}</small>
+            ) : null}
           </span>
         );
       })}

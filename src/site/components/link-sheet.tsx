@@ -24,7 +24,7 @@ function Code({ address }: { readonly address: string }) {
 
 /** Does a link stand on its athlete's sheet? */
 export const hasSheet = (link: DeskLink): link is DeskLink & { readonly address: string } =>
-  link.published && link.address !== null;
+  link.withheld === null && link.address !== null;
 
 /** One sheet for each athlete: every live link with its code and address, to be handed to the one it is for. Null where nothing is live. */
 export function linkSheet(
@@ -52,7 +52,7 @@ export function linkSheet(
         </>
       }
     >
-      {live.map(({ recipient, reader, address, asks, until }, index) => (
+      {live.map(({ recipient, reader, address, sealed, asks, until }, index) => (
         <section key={address} class="sheet" aria-labelledby={`link-${index}`}>
           <h2 id={`link-${index}`} data-own>
             {recipient}
@@ -67,6 +67,11 @@ export function linkSheet(
                 {address}
               </a>
             </p>
+            {sealed ? (
+              <p>
+                <Say k="sheet.sealed" />
+              </p>
+            ) : null}
             {asks ? (
               <p>
                 <Say k="sheet.asks" />

@@ -81,7 +81,14 @@ function AskForWords({ words }: Pick<SealedFrameProps, "words">) {
         <label for="words">{words.text("sealed.words")}</label>
       </p>
       <p>
-        <input id="words" type="password" autocomplete="off" autocapitalize="none" spellcheck={false} required />{" "}
+        <input
+          id="words"
+          type="password"
+          autocomplete="current-password"
+          autocapitalize="none"
+          spellcheck={false}
+          required
+        />{" "}
         <button type="submit">{words.text("sealed.open")}</button>
       </p>
       <p class="wrong" role="alert" hidden>

@@ -26,6 +26,12 @@ export const desk = {
   "desk.why.needs-own": "not published: the athlete has to agree",
   "desk.why.withdrawn": "not published: consent was withdrawn",
   "desk.why.not-covered": "not published: consent does not cover the numbers",
+  "desk.why.link-ended": "the link's last day is over",
+  "desk.why.link-revoked": "the link was made dead",
+  "desk.why.names-other-athlete": "not published: it would name another athlete",
+  "desk.why.shows-birth-date": "not published: it would show a day of birth",
+  "desk.sealed": "sealed",
+  "desk.asks": "sealed, asks for words",
   "desk.why.ended": "not published: consent has run out",
   "desk.leftOut": "Left out of this build, because their own files could not be used: {list}.",
   "desk.ledger": "Every row accounted for",
@@ -123,6 +129,7 @@ export const desk = {
   // A sheet of links to hand out
   "sheet.title": "Links of {name}",
   "sheet.about": "Cut along the lines: each part is for one person alone.",
+  "sheet.sealed": "The last part of the address is the key to it: it opens only when it is whole.",
   "sheet.asks": "It also asks for a few words. We tell you those in person; they stand on no paper.",
   "sheet.until": "Meant to be read through {day}. Ask us if you need it longer.",
   "sheet.care":

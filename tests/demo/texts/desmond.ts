@@ -20,7 +20,7 @@ days: [mon, thu]
 gates:
   - { applies: { environment: [front-toss, machine], implement: game }, share_of_recent_best: 0.93, days: 28, best: p90 }
 consent:
-  - { by: self, as: self, on: 2025-10-06, readers: [family, club], covers: [numbers, peers] }
+  - { by: self, as: self, on: 2025-10-06, readers: [family, club], covers: [numbers, peers, body-mass] }
 recipients:
   - { id: own-copy, reader: family, label: Own copy }
   - { id: college-staff, reader: club, label: College staff, until: 2030-06-30 }

@@ -13,6 +13,7 @@ season:
   final: { from: 2026-02-02, to: 2026-02-22 }
   test_days: [2025-10-18, 2025-12-06, 2026-02-14]
 contact: hello@sleetholm.example
+site_url: https://sleetholm.example/winter/
 notice:
   en: This is a demonstration. The facility, the people, the numbers and the texts are all invented.
   es: Esto es una demostración. El centro, las personas, los números y los textos son inventados.
