@@ -42,7 +42,8 @@ function directWays(page: Document): void {
     const to = way.getAttribute("href") ?? "";
     if (to.startsWith("#")) {
       way.dataset.jump = decodeURIComponent(to.slice(1));
-      way.setAttribute("href", fragment);
+      // Opened in a window of its own it needs the key. The skip link is pressed where it stands, and names its target.
+      if (way.className !== "skip") way.setAttribute("href", fragment);
     } else if (way.type !== "application/pdf" && !/^[a-z][a-z0-9+.-]*:/i.test(to))
       way.setAttribute("href", to + fragment);
   }
