@@ -25,19 +25,20 @@ export function isSealed({ facility, athlete, recipient }: SealWords, reader: Re
   return recipient ?? athlete ?? house ?? minor;
 }
 
-/** Keys of a sealed link, and the part of them that its address carries. */
-async function keysOf(secret: Bytes, link: Link): Promise<{ keys: SealKeys; key: string }> {
-  const keys = await sealKeys(secret, holderText(link));
-  const key = toBase64url(keys.content);
-  if (link.passphrase === null) return { keys, key };
-  return { keys: { ...keys, content: await withPassphrase(keys.content, link.passphrase, link.token) }, key };
-}
-
 /** Links with the key that each sealed one's address carries. */
 export async function withKeys(secret: Bytes, links: readonly Link[]): Promise<Link[]> {
-  return Promise.all(
-    links.map(async (link) => (link.sealed ? { ...link, key: (await keysOf(secret, link)).key } : link)),
-  );
+  const keyed = async (link: Link): Promise<Link> => {
+    const { content } = await sealKeys(secret, holderText(link));
+    return { ...link, key: toBase64url(content) };
+  };
+  return Promise.all(links.map((link) => (link.sealed ? keyed(link) : link)));
+}
+
+/** Keys by which a link's pages are sealed: where it asks for words, they are mixed in. */
+async function keysOf(secret: Bytes, link: Link): Promise<SealKeys> {
+  const keys = await sealKeys(secret, holderText(link));
+  if (link.passphrase === null) return keys;
+  return { ...keys, content: await withPassphrase(keys.content, link.passphrase, link.token) };
 }
 
 /** A finished file, and for a page of a sealed link the page that stands in its place and opens it. */
@@ -61,7 +62,7 @@ async function tried(text: string, { content }: SealKeys, body: Output["body"], 
 export async function sealFiles(secret: Bytes, site: readonly Framed[], links: readonly Link[]): Promise<Output[]> {
   const keys = new Map<string, SealKeys>();
   for (const link of links) {
-    if (link.sealed && link.withheld === null) keys.set(link.path, (await keysOf(secret, link)).keys);
+    if (link.sealed && link.withheld === null) keys.set(link.path, await keysOf(secret, link));
   }
   const made: Output[] = [];
   for (const { path, body, frame } of site) {

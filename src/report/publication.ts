@@ -34,7 +34,7 @@ export function publicationFor(
   const live = right.filter(
     (consent) => consent.withdrawn === undefined && (consent.until === undefined || consent.until >= asOf),
   );
-  const given = live.find(({ covers }) => covers === undefined || covers.includes("numbers"));
+  const given = live.find(({ covers }) => covers?.some((part) => coveredPart(part) === "numbers") ?? true);
   if (given) return { publish: true, as: given.as, agreedOn: given.on, covers: given.covers ?? null };
   if (live.length > 0) return { publish: false, why: "not-covered" };
   if (right.some((consent) => consent.withdrawn !== undefined)) return { publish: false, why: "withdrawn" };

@@ -1,3 +1,4 @@
+import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { lookedAt } from "../site/fixture-site.ts";
@@ -94,9 +95,12 @@ describe("the days behind a picture", () => {
     await page.close();
   });
 
-  test("the script is ours, alone, and small", () => {
+  test("the scripts are ours, these two, and small", () => {
     const scripts = served.files.filter(({ path }) => path.endsWith(".js"));
-    expect(scripts).toHaveLength(1);
-    expect(scripts[0]!.body.length).toBeLessThan(4096);
+    expect(scripts.map(({ path }) => path.replace(/\.[0-9a-f]{12}\./, "."))).toEqual([
+      "assets/days.js",
+      "assets/opener.js",
+    ]);
+    for (const { path, body } of scripts) expect(gzipSync(body, { level: 9 }).length, path).toBeLessThan(2300);
   });
 });

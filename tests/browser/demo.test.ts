@@ -118,6 +118,8 @@ test.each([390, 1280])(
     await context.close();
     expect(compared).toBeGreaterThan(1000);
   },
+  // Fifty pages, beside other browsers on two cores.
+  180_000,
 );
 
 test("every family's report is light: at most 16 KB packed with its charts, and 6000 elements, in both languages", () => {

@@ -60,6 +60,11 @@ export function SealedFrame({ facility, words, assets, root, token, seal }: Seal
             </p>
           )}
           {asks ? <AskForWords words={words} /> : null}
+          {facility.contact === null ? null : (
+            <p class="aside">
+              <Say k="page.contact" with={{ contact: <span data-own>{facility.contact}</span> }} />
+            </p>
+          )}
         </main>
         <script
           type="application/jose"
