@@ -14,8 +14,9 @@ interface Printed {
 }
 
 /**
- * Every published report as PDF, in each language and on both papers, for the desk: `pdf/<id>-<reader>-<language>-<paper>.pdf`. Several links of one
- * reader have one page, and one file. Where the facility wants it, each also lies beside its page, on the paper of its units.
+ * Every published report as PDF, in each language and on both papers, for the desk: `pdf/<id>-<reader>-<language>-<paper>.pdf`. Recipients whose pages are the
+ * same have one file; one whose page differs, because the word about them covers less, has a file of their own, with their id at the end. Where the
+ * facility wants it, each also lies beside its page, on the paper of its units.
  *
  * @param asOf day that stands in the files as that of making
  */
@@ -27,13 +28,18 @@ export async function pdfFiles(
   { print, progress }: Pick<BuildEffects, "print" | "progress">,
 ): Promise<Printed> {
   if (print === undefined) return { desk: [], beside: [] };
-  const athletes = new Map(links.map(({ token, athlete }) => [token, athlete]));
+  const holders = new Map(links.map((link) => [link.token, link]));
+  const pages = new Map(site.map(({ path, body }) => [path, body]));
   const jobs = new Map<string, PdfJob>();
   const wanted = new Map<string, string>();
   for (const { token, reader, language, units, page, beside } of printedPages(input)) {
+    const { athlete, recipient } = holders.get(token)!;
     const own: Paper = units === "metric" ? "A4" : "Letter";
     for (const paper of PAPERS) {
-      const path = `pdf/${athletes.get(token)}-${reader}-${language}-${paper.toLowerCase()}.pdf`;
+      const name = `pdf/${athlete}-${reader}-${language}-${paper.toLowerCase()}`;
+      const first = jobs.get(`${name}.pdf`);
+      const same = first === undefined || pages.get(first.page) === pages.get(page);
+      const path = same ? `${name}.pdf` : `${name}-${recipient}.pdf`;
       if (!jobs.has(path)) jobs.set(path, { page, paper, path });
       if (input.pdfs === true && paper === own) wanted.set(beside, path);
     }

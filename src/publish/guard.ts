@@ -34,7 +34,7 @@ export const DESK_PATTERNS: readonly RegExp[] = [
   /^links\.csv$/,
   /^ledger\.(?:csv|json)$/,
   new RegExp(`^assets/${NAME}\\.(?:css|js|woff2|svg|txt|${IMAGE})$`),
-  new RegExp(`^pdf/${ID}-(?:family|club)-[a-z]{2}-(?:a4|letter)\\.pdf$`),
+  new RegExp(`^pdf/${ID}-(?:family|club)-[a-z]{2}-(?:a4|letter)(?:-${ID})?\\.pdf$`),
   new RegExp(`^(?:pairs|links)/${ID}\\.html$`),
   new RegExp(`^reports/${ID}\\.json$`),
   new RegExp(`^reps/${ID}\\.csv$`),

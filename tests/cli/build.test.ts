@@ -7,7 +7,7 @@ import { type BuildEffects, build, check } from "../../src/build.ts";
 import { DESK_PATTERNS, SITE_PATTERNS } from "../../src/publish/guard.ts";
 import { AthleteReport } from "../../src/report/schema.ts";
 import type { Disk } from "../../src/schema/effects.ts";
-import { bytesOf, OPTIONS, pathsOf, quiet, removeFolder, seasonFolder } from "./small-season.ts";
+import { bytesOf, OPTIONS, pathsOf, quiet, removeFolder, SMALL, seasonFolder } from "./small-season.ts";
 
 const made: string[] = [];
 async function season(changes: Parameters<typeof seasonFolder>[0] = {}) {
@@ -98,6 +98,28 @@ describe("a build", () => {
       { line: "76", column: "4", value: "67,3", reason: "unreadable-number", athlete_id: "ada-lund" },
     ]);
     expect(parse(await text(join(paths.desk, "reps", "ada-lund.csv")), { columns: true })).toHaveLength(72);
+  });
+
+  test("prints each recipient's own page, and shares a file only where the pages are the same", async () => {
+    const recipients = ["a", "b", "c"].map((id) => `{ id: home-${id}, reader: family }`).join(", ");
+    const consent = [
+      "{ by: self, as: self, on: 2026-01-02, readers: [family] }",
+      "{ by: self, as: self, on: 2026-01-03, readers: [family], recipients: [home-c], covers: [numbers] }",
+    ];
+    const { paths } = await season({
+      "content/facility.md": String(SMALL["content/facility.md"]).replace("measures:", "publish_pdf: true\nmeasures:"),
+      "content/athletes/ada-lund/profile.md": `---\nname: Ada Lund\nborn: 2000\nrecipients: [${recipients}]\nconsent: [${consent.join(", ")}]\n---\n`,
+      "content/athletes/ben-ridge/profile.md": null,
+    });
+    const print: BuildEffects["print"] = async (_, jobs) => jobs.map(({ path, page }) => ({ path, body: page }));
+    const { links } = await build(paths, OPTIONS, { ...quiet(), print });
+    const path = (recipient: string) => links.find((link) => link.recipient === recipient)!.path;
+    const beside = (recipient: string) => text(join(paths.out, path(recipient), "report.pdf"));
+    expect(await beside("home-a")).toBe(`${path("home-a")}index.html`);
+    expect(await beside("home-b")).toBe(`${path("home-a")}index.html`);
+    expect(await beside("home-c")).toBe(`${path("home-c")}index.html`);
+    const desk = Object.keys(await bytesOf(paths.desk)).filter((one) => /^pdf\/.*letter/.test(one));
+    expect(desk).toEqual(["pdf/ada-lund-family-en-letter-home-c.pdf", "pdf/ada-lund-family-en-letter.pdf"]);
   });
 
   test("writes reports that read back through their schema", async () => {
