@@ -5,6 +5,8 @@ import { addressOf, type Link, linksOf } from "../../src/publish/links.ts";
 import { isSealed, linkFolder, sealFiles, withKeys } from "../../src/publish/sealing.ts";
 import { SEALED_HERE } from "../../src/schema/sealed.ts";
 import { fromBase64url } from "../../src/seal/base64url.ts";
+import { opened } from "../../src/seal/open.ts";
+import { withPassphrase } from "../../src/seal/passphrase.ts";
 
 const secret = new Uint8Array(32).fill(7);
 
@@ -86,10 +88,35 @@ describe("sealing a site", () => {
     expect(addressOf(before[2]!, null)).toBe(before[2]!.path);
   });
 
+  test("mixes in the words that a link asks for: its own key alone opens nothing", async () => {
+    const passphrases = [{ athlete: "ada-lund", recipient: "home", words: "four quiet words", on: "2026-02-01" }];
+    const links = await made({ ...NOTHING, passphrases });
+    const [home, other] = links as [Link, Link, Link];
+    expect([home.key, other.key]).toEqual((await made()).slice(0, 2).map(({ key }) => key));
+    const files = await sealFiles(secret, site(links), links);
+    const sealedAt = (link: Link) =>
+      String(files.find(({ path }) => path === `${link.path}es/metric/index.html`)?.body);
+    const key = fromBase64url(home.key!);
+    await expect(opened(sealedAt(home), key)).rejects.toThrow();
+    const whole = await withPassphrase(key, "four quiet words", home.token);
+    expect(Buffer.from(await opened(sealedAt(home), whole)).toString()).toBe("informe");
+    expect(Buffer.from(await opened(sealedAt(other), fromBase64url(other.key!))).toString()).toBe("informe");
+  });
+
+  test("takes files of any length", async () => {
+    const links = await made();
+    const body = new Uint8Array(2_000_000).fill(65);
+    const files = await sealFiles(secret, [{ path: `${links[0]!.path}report.pdf`, body }], links);
+    expect(files.map(({ path }) => path)).toEqual([`${links[0]!.path}report.pdf.jwe`]);
+    expect((await opened(String(files[0]!.body), fromBase64url(links[0]!.key!))).length).toBe(2_000_000);
+  });
+
   test("stops where a page of a sealed link has no page to stand in its place", async () => {
     const links = await made();
     const page = { path: `${links[0]!.path}index.html`, body: "report" };
     await expect(sealFiles(secret, [page], links)).rejects.toThrow("no page that opens it");
+    const without = { ...page, frame: "a page that holds nothing" };
+    await expect(sealFiles(secret, [without], links)).rejects.toThrow("no page that opens it");
     const twice = { ...page, frame: `${SEALED_HERE} ${SEALED_HERE}` };
     await expect(sealFiles(secret, [twice], links)).rejects.toThrow("no page that opens it");
   });

@@ -7,6 +7,7 @@ import type { Facility } from "../../src/schema/facility.ts";
 import { type Consent, coveredPart, type Profile } from "../../src/schema/profile.ts";
 import { input, weekLater } from "./season.ts";
 
+const LINE = { value: 61, label: "14u", n: null, source: "Invented league", year: null };
 const asOf = "2026-02-22";
 const word: Consent = { by: "self", as: "self", on: "2025-10-01", readers: ["family", "club"] };
 const recipients: Profile["recipients"] = [
@@ -126,6 +127,41 @@ describe("what a word covers", () => {
     expect(all.athlete.masses).toHaveLength(1);
     expect(Object.keys(all.notes[0]!.images)).toEqual(["tee.png"]);
     expect(all.recipients.map(({ keptCount }) => keptCount)).toEqual([0, 0]);
+  });
+
+  test("what is kept is counted only where it is on file, and meant for that reader", () => {
+    const report = made(1999, ["numbers"]);
+    const [club] = report.recipients.slice(1);
+    const peered = report.series.map((one) => ({ ...one, measure: 0, peerLines: [LINE] }));
+    const kept = (person: typeof report.athlete, series: typeof report.series, notes: typeof report.notes) =>
+      leftOutFor(club!, person, series, notes).kept;
+    const light = { ...report.athlete, masses: [] };
+    expect(kept(light, report.series, [])).toEqual([]);
+    expect(kept(report.athlete, report.series, [])).toEqual(["body-mass"]);
+    expect(kept(light, peered, [])).toEqual(["peers"]);
+    expect(kept(light, [...report.series, ...peered], [])).toEqual(["peers"]);
+    expect(
+      kept(
+        light,
+        peered.map((one) => ({ ...one, measure: null })),
+        [],
+      ),
+    ).toEqual([]);
+    expect(kept(light, report.series, report.notes)).toEqual(["video"]);
+    const notes = report.notes.map((note) => ({ ...note, readers: ["family" as const] }));
+    expect(kept(light, report.series, notes)).toEqual([]);
+    expect(
+      kept(
+        light,
+        report.series,
+        report.notes.map((note) => ({ ...note, images: {} })),
+      ),
+    ).toEqual([]);
+    expect(leftOutFor({ ...club!, publication: { publish: false, why: "ended" } }, light, peered, []).kept).toEqual([]);
+    const all = { publish: true, as: "self", agreedOn: "2025-10-01", covers: ["numbers", "video"] } as const;
+    expect(leftOutFor({ reader: "club", publication: { ...all, covers: [...all.covers] } }, light, [], []).film).toBe(
+      true,
+    );
   });
 
   test("a minor's body mass stays off shared pages whatever a word covers, and that is nothing the athlete keeps", () => {

@@ -179,6 +179,15 @@ describe("sealing", () => {
     }
   });
 
+  test("a message of another kind is refused, though its key is ours", async () => {
+    const header = toBase64url(utf8('{"alg":"dir","enc":"A256GCM"}'));
+    const text = await deflated(utf8("Ada's winter"));
+    const other = { header, encryptedKey: "" };
+    const made = await encryptJwe(keys.content, await ivFor(keys.iv, text), other, text);
+    expect(await decryptJwe(keys.content, made)).toEqual(text);
+    await expect(opened(jweText(made), keys.content)).rejects.toThrow("not ours");
+  });
+
   test("a part that is missing, doubled or another message's is refused", async () => {
     const [made, other] = [await sealed("one", keys), await sealed("another", keys)];
     const parts = made.split(".");
