@@ -1,7 +1,7 @@
 import { join, relative } from "node:path";
 import type { Output } from "../publish/guard.ts";
 import { ledgerCsv } from "../publish/ledger-rows.ts";
-import { addressOf, type Link, linksCsv } from "../publish/links.ts";
+import { addressOf, type Link, linksCsv, withKey } from "../publish/links.ts";
 import { repsCsv } from "../publish/reps-csv.ts";
 import { facilityOf } from "../report/facility-part.ts";
 import type { Place } from "../schema/season.ts";
@@ -34,7 +34,7 @@ export async function deskFiles(
         .map((link) => ({
           reader: link.reader,
           recipient: link.label ?? link.recipient,
-          href: `${relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/")}${link.key === null ? "" : `#${link.key}`}`,
+          href: withKey(relative(desk, join(out, link.path, "index.html")).replaceAll("\\", "/"), link),
           address: siteUrl === null ? null : addressOf(link, siteUrl),
           withheld: link.withheld,
           until: link.until,

@@ -1,4 +1,4 @@
-import { isSealed } from "../publish/sealing.ts";
+import { isSealedTo } from "../publish/sealing.ts";
 import type { BrokenLimit } from "../report/limits.ts";
 import type { AthleteReport, Condition } from "../report/schema.ts";
 import type { HeldText, TextFindings } from "../report/texts.ts";
@@ -86,10 +86,9 @@ export function unsealedMinor(
   report: AthleteReport,
   facility: Facility,
 ): Problem | null {
-  const open = recipientsOf(profile).filter(({ id: recipient, reader, seal }) => {
-    const published = report.recipients.find((one) => one.id === recipient)?.publication.publish ?? false;
-    const words = { facility: facility.seal, athlete: profile.seal, recipient: seal };
-    return published && !isSealed(words, reader, report.athlete.minor);
+  const open = recipientsOf(profile).filter((recipient) => {
+    const published = report.recipients.find(({ id: one }) => one === recipient.id)?.publication.publish ?? false;
+    return published && !isSealedTo(recipient, profile, facility, report.athlete.minor);
   });
   if (!report.athlete.minor || open.length === 0) return null;
   const at = { file: `content/athletes/${id}/profile.md`, line: null, column: null };

@@ -112,7 +112,7 @@ export function judgeSeason(
     const { receiving, problems: named } = withheldFrom(athlete, sound, season, names);
     const broken = brokenLimits(athlete, season, fileNames).map(limitProblem);
     const texts = textProblems(textFindings(athlete, sound.series), athlete.id);
-    const held = heldProblems(heldTexts(athlete, sound), athlete.id);
+    const held = heldProblems(heldTexts(athlete, facility, sound.athlete.minor), athlete.id);
     const kept = [pastKeeping(athlete, facility, today ?? day), unsealedMinor(athlete, sound, facility)].filter(
       (problem) => problem !== null,
     );

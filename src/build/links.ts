@@ -1,6 +1,6 @@
 import { linkStateOf } from "../publish/link-state.ts";
 import { type Link, linksOf } from "../publish/links.ts";
-import { isSealed, withKeys } from "../publish/sealing.ts";
+import { isSealedTo, withKeys } from "../publish/sealing.ts";
 import { secretOf } from "../publish/secret.ts";
 import type { Effects } from "../schema/effects.ts";
 import type { Facility } from "../schema/facility.ts";
@@ -14,15 +14,14 @@ type Told = Judgement["told"][number];
 /** An athlete's recipients with what was said of them in all places. */
 function subjectOf({ athlete: { id, profile }, report, receiving }: Told, facility: Facility) {
   const audiences = recipientsOf(profile).map((recipient) => {
-    const { reader, label, until, seal } = recipient;
-    const words = { facility: facility.seal, athlete: profile.seal, recipient: seal };
+    const { reader, label, until } = recipient;
     const word = report.recipients.find((one) => one.id === recipient.id)!.publication;
     return {
       recipient: recipient.id,
       reader,
       label: label ?? null,
       until: until ?? null,
-      sealed: isSealed(words, reader, report.athlete.minor),
+      sealed: isSealedTo(recipient, profile, facility, report.athlete.minor),
       withheld: receiving.find((one) => one.recipient === recipient.id)!.withheld,
       agreedOn: word.publish ? word.agreedOn : null,
     };

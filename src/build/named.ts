@@ -179,14 +179,16 @@ export function withheldFrom(
     if (!named) return { ...own, withheld: null };
     const code = named.by === "birth-date" ? SHOWS_BIRTH_DATE : NAMES_ANOTHER;
     // Once for each kind of reader: what one club may not see, the next one may not either.
-    const problem: Problem = {
-      code,
-      level: "error",
-      at: placeOf(athlete, season, names),
-      args: { reader, other: named.athlete, words: named.words },
-      athlete: athlete.id,
-    };
-    if (!problems.has(`${code} ${reader}`)) problems.set(`${code} ${reader}`, problem);
+    const once = `${code} ${reader}`;
+    if (!problems.has(once)) {
+      problems.set(once, {
+        code,
+        level: "error",
+        at: placeOf(athlete, season, names),
+        args: { reader, other: named.athlete, words: named.words },
+        athlete: athlete.id,
+      });
+    }
     return { ...own, withheld: code };
   });
   return { receiving, problems: [...problems.values()] };

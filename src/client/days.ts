@@ -1,3 +1,4 @@
+import { fetched, parsed } from "./pages.ts";
 import type {} from "./sealed-pages.ts";
 
 /**
@@ -38,14 +39,10 @@ function pictureOf(figure: HTMLElement): Picture[] {
 /** The page with all the numbers, which holds the tables. Asked for once, when it is first wanted. */
 let tables: Promise<Document> | null = null;
 
-const readPage = (address: string): Promise<string> =>
-  window.sealedPages?.read(address) ??
-  fetch(address).then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(answer.statusText))));
-
 function tablesOf(): Promise<Document> {
   const way = document.querySelector<HTMLAnchorElement>("a[data-numbers]");
   if (way === null) return Promise.reject(new Error("no numbers"));
-  return readPage(way.href).then((text) => new DOMParser().parseFromString(text, "text/html"));
+  return (window.sealedPages?.read(way.href) ?? fetched(way.href)).then(parsed);
 }
 
 const textOf = (of: Element | null | undefined): string => (of?.textContent ?? "").trim();

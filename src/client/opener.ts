@@ -1,7 +1,9 @@
 import { fromBase64url } from "../seal/base64url.ts";
 import type { Bytes } from "../seal/bytes.ts";
+import { KEY_BYTES } from "../seal/derive.ts";
 import { opened } from "../seal/open.ts";
 import { withPassphrase } from "../seal/passphrase.ts";
+import { fetched, parsed } from "./pages.ts";
 import type {} from "./sealed-pages.ts";
 
 /**
@@ -9,7 +11,9 @@ import type {} from "./sealed-pages.ts";
  * again, and it goes along to the pages beside this one.
  */
 
-const envelope = document.getElementById("sealed")!;
+/** The element of a sealed page that holds what was sealed. */
+const envelopeOf = (page: Document) => page.getElementById("sealed")!;
+const sealedText = (page: Document): string => envelopeOf(page).textContent ?? "";
 const fragment = location.hash;
 
 /** Shows one of the page's own messages in place of the others. */
@@ -23,12 +27,6 @@ function today(): string {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
-const parsed = (html: string) => new DOMParser().parseFromString(html, "text/html");
-const fetched = async (address: string): Promise<string> => {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(answer.statusText);
-  return answer.text();
-};
 const asText = (bytes: Bytes) => new TextDecoder().decode(bytes);
 
 /** A file that lies sealed beside the page, as an address in this browser's memory. */
@@ -84,8 +82,7 @@ function show(html: string, key: Bytes): void {
   directWays(page);
   openPictures(page, key);
   window.sealedPages = {
-    read: async (address) =>
-      asText(await opened(parsed(await fetched(address)).getElementById("sealed")?.textContent ?? "", key)),
+    read: async (address) => asText(await opened(sealedText(parsed(await fetched(address))), key)),
   };
   document.title = page.title;
   document.documentElement.lang = page.documentElement.lang;
@@ -109,7 +106,7 @@ function show(html: string, key: Bytes): void {
 async function open(key: Bytes, otherwise: string): Promise<void> {
   let html: string;
   try {
-    html = asText(await opened(envelope.textContent ?? "", key));
+    html = asText(await opened(sealedText(document), key));
   } catch {
     say(otherwise);
     return;
@@ -138,13 +135,13 @@ function ask(linkKey: Bytes, token: string): void {
 function linkKey(): Bytes | null {
   try {
     const key = fromBase64url(fragment.slice(1));
-    return key.length === 32 ? key : null;
+    return key.length === KEY_BYTES ? key : null;
   } catch {
     return null;
   }
 }
 
-const { until = "9999", token } = envelope.dataset;
+const { until = "9999", token } = envelopeOf(document).dataset;
 const key = linkKey();
 // Another key in the same address is another try.
 addEventListener("hashchange", () => location.reload());

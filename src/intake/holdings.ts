@@ -1,5 +1,6 @@
 import type { Disk } from "../schema/effects.ts";
 import type { AthleteSeason, Season } from "../schema/season.ts";
+import { wholeWords } from "../schema/text.ts";
 import { csvBatches } from "./csv-batches.ts";
 import { seasonFiles } from "./season-files.ts";
 
@@ -76,8 +77,7 @@ export async function holdingsOf(
   const swings = swingLines(season, athlete, id);
   const words = new Set([id, ...(athlete ? [athlete.profile.name] : [])].map(plain));
   const others = correctionsOfOthers(season, id);
-  const escaped = [...words].map((word) => word.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
-  const named = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${escaped.join("|")})(?![\\p{L}\\p{N}-])`, "iu");
+  const named = wholeWords([...words], "iu");
   const found: Holding[] = [];
   for (const prefix of ["content", "data"] as const) {
     const { files, read } = await seasonFiles(folders[prefix], prefix, disk);

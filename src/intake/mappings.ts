@@ -4,7 +4,7 @@ import type { CellContext } from "./cell-reader.ts";
 import { checked } from "./checked.ts";
 import { decode } from "./decode.ts";
 import { columnOf, mappingFaults } from "./mapping-faults.ts";
-import { LONGEST_PAGE } from "./page.ts";
+import { tooLong } from "./page.ts";
 import { fault, wholeFile } from "./problem.ts";
 import type { SeasonFiles } from "./season-files.ts";
 import type { SwingFields } from "./swing-fields.ts";
@@ -65,10 +65,8 @@ function readMapping(
   fields: SwingFields,
   context: CellContext,
 ): { mapping: ReadMapping | null; problems: Problem[] } {
-  if (bytes.length > LONGEST_PAGE) {
-    const args = { bytes: bytes.length, most: LONGEST_PAGE };
-    return { mapping: null, problems: [fault("page-too-long", wholeFile(file), args)] };
-  }
+  const long = tooLong(file, bytes);
+  if (long !== null) return { mapping: null, problems: [long] };
   const text = decode(bytes);
   if (text === null) return { mapping: null, problems: [fault("not-utf-8", wholeFile(file))] };
   const yaml = readYaml(file, text, 1);

@@ -7,7 +7,13 @@ import { fault, wholeFile } from "./problem.ts";
 import { readYaml } from "./yaml-text.ts";
 
 /** Bytes of the longest page: a coach's whole book would be shorter. More is a mistake, or meant to keep the machine busy. */
-export const LONGEST_PAGE = 1 << 20;
+const LONGEST_PAGE = 1 << 20;
+
+/** The problem of a page or mapping that is too long to be read; null of any other. */
+export function tooLong(file: string, bytes: Uint8Array, athlete: string | null = null): Problem | null {
+  if (bytes.length <= LONGEST_PAGE) return null;
+  return fault("page-too-long", wholeFile(file), { bytes: bytes.length, most: LONGEST_PAGE }, athlete);
+}
 
 /** A page as read: usable or not, with what is known of it. */
 export interface ReadPage<Front> {
@@ -39,8 +45,8 @@ export function readPage<Front>(
     raw: null,
     at: () => wholeFile(file),
   });
-  if (bytes.length > LONGEST_PAGE)
-    return unusable([fault("page-too-long", wholeFile(file), { bytes: bytes.length, most: LONGEST_PAGE }, athlete)]);
+  const long = tooLong(file, bytes, athlete);
+  if (long !== null) return unusable([long]);
   const text = decode(bytes);
   if (text === null) return unusable([fault("not-utf-8", wholeFile(file), {}, athlete)]);
   const parts = splitFrontMatter(text);

@@ -1,3 +1,4 @@
+import { literally, wholeWords } from "../schema/text.ts";
 import { decodeReferences } from "./foreign.ts";
 
 /** What tells one athlete from another. */
@@ -31,14 +32,13 @@ function plain(text: string): string {
     .toLowerCase();
 }
 
-const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-const wholeWord = (words: string) => new RegExp(`(?<![\\p{L}\\p{N}-])${escaped(words)}(?![\\p{L}\\p{N}-])`, "gu");
+const wholeWord = (words: string) => wholeWords([words], "gu");
 
 /**
  * Words as they may stand on a page: tags and the signs of Markdown may lie between any two letters. Not as whole words:
  * without tags a heading runs into what follows it, and a name inside is a whole word by itself.
  */
-const throughMarkup = (words: string) => new RegExp([...words].map(escaped).join("(?:<[^>]*>|[*_`~\\\\])*"), "gu");
+const throughMarkup = (words: string) => new RegExp([...words].map(literally).join("(?:<[^>]*>|[*_`~\\\\])*"), "gu");
 
 interface Mark {
   readonly named: Named;
@@ -67,14 +67,14 @@ function marksOf({ id, names, tokens, born = null, idIsWord }: Identity): Mark[]
   const marks: Mark[] = tokens.map((token) => ({
     named: { athlete: id, by: "token", words: token },
     needle: token.toLowerCase(),
-    pattern: new RegExp(escaped(token.toLowerCase()), "g"),
+    pattern: new RegExp(literally(token.toLowerCase()), "g"),
   }));
   for (const written of born === null ? [] : waysToWrite(born)) {
     const needle = plain(written);
     marks.push({ named: { athlete: id, by: "birth-date", words: written }, needle, pattern: wholeWord(needle) });
   }
   if (id.length >= 4) {
-    const inAddress = () => new RegExp(`/${escaped(id)}(?=[/."'?#])`, "g");
+    const inAddress = () => new RegExp(`/${literally(id)}(?=[/."'?#])`, "g");
     const pattern = /[-\d]/.test(id) && !idIsWord ? wholeWord(id) : inAddress();
     marks.push({ named: { athlete: id, by: "id", words: id }, needle: id, pattern });
   }

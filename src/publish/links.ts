@@ -86,14 +86,13 @@ export function linksOf(secret: Uint8Array, state: LinkState, subjects: readonly
   return links;
 }
 
-/**
- * A link's address: below the published site, or its path alone where nobody has said where that is. A sealed report's ends in its key, which no browser
- * sends to the host.
- */
-export function addressOf({ path, key }: Pick<Link, "path" | "key">, siteUrl: string | null): string {
-  const place = siteUrl === null ? path : `${siteUrl}${siteUrl.endsWith("/") ? "" : "/"}${path}`;
-  return key === null ? place : `${place}#${key}`;
-}
+/** A place of a link's page with the key that opens it, where it is sealed. No browser sends the key to the host. */
+export const withKey = (place: string, { key }: Pick<Link, "key">): string =>
+  key === null ? place : `${place}#${key}`;
+
+/** A link's address: below the published site, or its path alone where nobody has said where that is. */
+export const addressOf = (link: Pick<Link, "path" | "key">, siteUrl: string | null): string =>
+  withKey(siteUrl === null ? link.path : `${siteUrl}${siteUrl.endsWith("/") ? "" : "/"}${link.path}`, link);
 
 /**
  * `_desk/links.csv`. A link that is not live has a blank address and says why.

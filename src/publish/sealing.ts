@@ -1,4 +1,6 @@
 import { compactDecrypt } from "jose";
+import type { Facility } from "../schema/facility.ts";
+import type { Profile } from "../schema/profile.ts";
 import type { Reader } from "../schema/reasons.ts";
 import { SEALED_HERE } from "../schema/sealed.ts";
 import { toBase64url } from "../seal/base64url.ts";
@@ -24,6 +26,14 @@ export function isSealed({ facility, athlete, recipient }: SealWords, reader: Re
   const house = typeof facility === "boolean" ? facility : facility?.includes(reader) ? true : undefined;
   return recipient ?? athlete ?? house ?? minor;
 }
+
+/** The same for a recipient of an athlete, from what is written of both and of the facility. */
+export const isSealedTo = (
+  { seal, reader }: NonNullable<Profile["recipients"]>[number],
+  athlete: Pick<Profile, "seal">,
+  facility: Pick<Facility, "seal">,
+  minor: boolean,
+): boolean => isSealed({ facility: facility.seal, athlete: athlete.seal, recipient: seal }, reader, minor);
 
 /** Links with the key that each sealed one's address carries. */
 export async function withKeys(secret: Bytes, links: readonly Link[]): Promise<Link[]> {
@@ -84,12 +94,7 @@ export async function sealFiles(secret: Bytes, site: readonly Framed[], links: r
 }
 
 /** `r/<token>/`, wherever below it a file lies. */
-export const linkFolder = (path: string): string =>
-  path
-    .split("/")
-    .slice(0, 2)
-    .map((part) => `${part}/`)
-    .join("");
+export const linkFolder = (path: string): string => `${path.split("/", 2).join("/")}/`;
 
 function around(text: string, frame: string | undefined, path: string): string {
   const [before, after, ...more] = frame?.split(SEALED_HERE) ?? [];

@@ -1,4 +1,5 @@
 import type { Facility } from "../schema/facility.ts";
+import type { ClosingPage, NotePage } from "../schema/season.ts";
 
 /** Why a text stays on the desk although its front matter names readers. */
 export type Held = "health-word" | "second-reader";
@@ -13,21 +14,27 @@ const HEALTH =
 /** The first word about health in a text, as written; null where there is none. */
 export const healthWord = (text: string): string | null => HEALTH.exec(text)?.[0] ?? null;
 
-/** A text and who stands behind it. */
-export interface Told {
-  readonly body: string;
-  /** Staff id of the one who wrote it; null for the athlete's own words. */
-  readonly by: string | null;
-  /** Staff id of the one who read it too. */
-  readonly readBy: string | undefined;
-}
-
 /**
  * Does a text stay on the desk? One that tells of somebody's health does; so does one about a minor that one pair of eyes alone has seen, where the
  * facility wants two. An athlete's own words need no second reader.
+ *
+ * @param by     staff id of the one who wrote it; null for the athlete's own words
+ * @param readBy staff id of the one who read it too
  */
-export function heldBack({ body, by, readBy }: Told, facility: Facility, minor: boolean): Held | null {
+export function heldBack(
+  { body, by, readBy }: { readonly body: string; readonly by: string | null; readonly readBy: string | undefined },
+  facility: Facility,
+  minor: boolean,
+): Held | null {
   if (healthWord(body) !== null) return "health-word";
   const wants = facility.second_reader === true && minor && by !== null;
   return wants && (readBy === undefined || readBy === by) ? "second-reader" : null;
 }
+
+/** The same of a note of an athlete's folder. */
+export const heldNote = ({ front, body }: NotePage, facility: Facility, minor: boolean): Held | null =>
+  heldBack({ body, by: front.author === "athlete" ? null : front.author, readBy: front.read_by }, facility, minor);
+
+/** The same of a closing message, which is always the staff's. */
+export const heldClosing = ({ front, body }: ClosingPage, facility: Facility, minor: boolean): Held | null =>
+  heldBack({ body, by: front.by ?? "", readBy: front.read_by }, facility, minor);

@@ -1,8 +1,9 @@
+import type { Facility } from "../schema/facility.ts";
 import type { AthleteSeason } from "../schema/season.ts";
-import { type Held, healthWord } from "./held.ts";
+import { type Held, healthWord, heldClosing, heldNote } from "./held.ts";
 import { type StrangeFigure, strangeFigures } from "./note-audit.ts";
 import { type LostReference, lookUp, referencesIn } from "./references.ts";
-import type { AthleteReport, Series } from "./schema.ts";
+import type { Series } from "./schema.ts";
 
 /** A text of an athlete's folder and where it stands. */
 interface Written {
@@ -27,22 +28,22 @@ export interface HeldText {
 
 const lineOf = (body: string, word: string): number => body.slice(0, body.indexOf(word)).split("\n").length;
 
-/**
- * Texts that stay on the desk although they are meant for readers: notes and messages by what their report says of them, and what else is said of the
- * athlete where it tells of health.
- */
+/** Texts that stay on the desk although they are meant for readers, and what else is said of the athlete where it tells of health. */
 export function heldTexts(
   { id, profile, notes, closings, assessment }: AthleteSeason,
-  report: AthleteReport,
+  facility: Facility,
+  minor: boolean,
 ): HeldText[] {
-  const held = new Map([...report.notes, ...report.closings].map(({ body, held: why }) => [body, why]));
-  const meant = [...notes.filter(({ front }) => (front.readers ?? []).length > 0), ...closings];
-  const ofPages = meant.flatMap(({ file, body, bodyLine }): HeldText[] => {
-    const why = held.get(body) ?? null;
+  const found = ({ file, body, bodyLine }: Written, why: Held | null): HeldText[] => {
     if (why === null) return [];
     const word = healthWord(body);
     return [{ why, file, word, line: word === null ? null : bodyLine + lineOf(body, word) - 1 }];
-  });
+  };
+  const meant = notes.filter(({ front }) => (front.readers ?? []).length > 0);
+  const ofPages = [
+    ...meant.flatMap((note) => found(note, heldNote(note, facility, minor))),
+    ...closings.flatMap((closing) => found(closing, heldClosing(closing, facility, minor))),
+  ];
   const own = `content/athletes/${id}/profile.md`;
   const short: [file: string, text: string | undefined][] = [
     ...(profile.away ?? []).map(({ say }): [string, string | undefined] => [own, say]),

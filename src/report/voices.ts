@@ -1,7 +1,7 @@
 import type { Facility } from "../schema/facility.ts";
 import type { Drill } from "../schema/pages.ts";
 import type { AthleteSeason } from "../schema/season.ts";
-import { heldBack } from "./held.ts";
+import { heldClosing, heldNote } from "./held.ts";
 import type { AthleteReport, Series } from "./schema.ts";
 
 /** Name and role of a staff member by id; an id that is not on the staff list stands for itself. */
@@ -32,7 +32,8 @@ export function notesOf(
 ): AthleteReport["notes"] {
   const order = (a: AthleteSeason["notes"][number], b: AthleteSeason["notes"][number]) =>
     a.front.date === b.front.date ? (a.file < b.file ? -1 : 1) : a.front.date < b.front.date ? -1 : 1;
-  return [...athlete.notes].sort(order).map(({ front, body, images }) => {
+  return [...athlete.notes].sort(order).map((page) => {
+    const { front, body, images } = page;
     const own = front.author === "athlete";
     const { name, role } = staff(facility, front.author);
     return {
@@ -42,7 +43,7 @@ export function notesOf(
       kind: own ? "words" : (front.kind ?? "observation"),
       about: front.about ?? [],
       readers: front.readers ?? [],
-      held: heldBack({ body, by: own ? null : front.author, readBy: front.read_by }, facility, minor),
+      held: heldNote(page, facility, minor),
       body,
       images: { ...images },
       series: front.kind === "plan-change" ? measuresAbout(front.about ?? [], athlete, series) : [],
@@ -54,9 +55,10 @@ export function notesOf(
 export function closingsOf(athlete: AthleteSeason, facility: Facility, minor: boolean): AthleteReport["closings"] {
   return [...athlete.closings]
     .sort((a, b) => ((a.language ?? "") < (b.language ?? "") ? -1 : 1))
-    .map(({ front, body, language }) => {
+    .map((page) => {
+      const { front, body, language } = page;
       const { name, role } = staff(facility, front.by);
-      const held = heldBack({ body, by: front.by ?? "", readBy: front.read_by }, facility, minor);
+      const held = heldClosing(page, facility, minor);
       return { language, date: front.date ?? null, by: name, role, readers: front.readers ?? ["family"], held, body };
     });
 }

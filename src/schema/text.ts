@@ -6,6 +6,13 @@ export const Id = z
   .regex(/^[a-z0-9][a-z0-9-]*$/, "an id is lower-case letters, digits and hyphens")
   .regex(/^(?!(?:con|prn|aux|nul|com\d|lpt\d)$)/, "an id is no name that Windows keeps for a device");
 
+/** A text as part of a regular expression that means just that text. */
+export const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+
+/** Finds any of `words` where no letter, digit or hyphen goes on with it. */
+export const wholeWords = (words: readonly string[], flags: string): RegExp =>
+  new RegExp(`(?<![\\p{L}\\p{N}-])(?:${words.map(literally).join("|")})(?![\\p{L}\\p{N}-])`, flags);
+
 /** Plain text, or the same text in several languages. */
 export const LocalText = z.union([z.string().min(1), z.record(z.string().regex(/^[a-z]{2}$/), z.string().min(1))]);
 export type LocalText = z.infer<typeof LocalText>;

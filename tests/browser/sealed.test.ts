@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launch } from "../../src/cli/chromium.ts";
@@ -7,9 +5,8 @@ import type { Link } from "../../src/publish/links.ts";
 import { linkFolder, sealFiles, withKeys } from "../../src/publish/sealing.ts";
 import { renderSite, type SiteFile } from "../../src/site/site.ts";
 import { fixtureInput, fixturePages } from "../site/fixture-site.ts";
+import { violationsOn } from "./axe.ts";
 import { type StaticServer, serveFiles } from "./static-server.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** The fullest fixture under four links: as it comes, one with a last day that is over, one that asks for words, and a club's. */
 const secret = new Uint8Array(32).fill(7);
@@ -117,10 +114,7 @@ describe("a sealed link", () => {
     expect(await page.evaluate("document.body.scrollHeight")).toBe(
       await plainly.evaluate("document.body.scrollHeight"),
     );
-    await page.evaluate(axe);
-    const { violations } = (await page.evaluate(
-      `axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] })`,
-    )) as { violations: { id: string }[] };
+    const violations = await violationsOn(page);
     expect(violations.map(({ id }) => id)).toEqual([]);
     expect(trouble).toEqual([]);
     await Promise.all([page.close(), plainly.close()]);

@@ -1,16 +1,13 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { desk } from "../../src/site/messages/desk.ts";
 import { en } from "../../src/site/messages/en.ts";
 import { readPointer } from "../../src/site/pointer.ts";
 import { lookedAt, SEALED_PAGE } from "../site/fixture-site.ts";
+import { violationsOn } from "./axe.ts";
 import { figuresOn, strayDigits } from "./figures-on-page.ts";
 import { fixturesServed } from "./fixtures-served.ts";
 import { sheets } from "./sheets.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Digits that sentences of the catalogue hold for good, such as 95%. */
 const FIXED = new Set(
@@ -83,10 +80,7 @@ describe.each([
       // In metric units a page only has other figures.
       if (path.includes("metric")) return;
       await unfold(page);
-      await page.evaluate(axe);
-      const { violations } = (await page.evaluate(
-        `axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] })`,
-      )) as { violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] };
+      const violations = await violationsOn(page);
       for (const { id, nodes } of violations) {
         for (const { html, failureSummary } of nodes) found.add(`${path.slice(0, 2)} ${id}: ${html} ${failureSummary}`);
       }

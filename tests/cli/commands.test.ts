@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { access, readFile, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { bytesOf, removeFolder, seasonFolder } from "./small-season.ts";
+import { bytesOf, isThere, removeFolder, seasonFolder } from "./small-season.ts";
 
 const MAIN = join(import.meta.dirname, "..", "..", "src", "cli", "main.ts");
 const PROJECT = join(import.meta.dirname, "..", "..");
@@ -49,12 +49,6 @@ async function run(...args: string[]) {
   return { code, out: out(), err: err() };
 }
 
-const exists = (path: string) =>
-  access(path).then(
-    () => true,
-    () => false,
-  );
-
 /** Looks until something holds, for at most a minute. */
 async function until(holds: () => boolean | Promise<boolean>): Promise<void> {
   for (let i = 0; i < 2400; i++) {
@@ -93,14 +87,14 @@ describe("npm run build", () => {
     await run("build", "--season", root);
     const before = [await bytesOf(join(root, "_site")), await bytesOf(join(root, "_desk"))];
     const { child, ended } = started("build", "--season", root, "--as-of", "2026-02-20");
-    await until(() => exists(join(root, ".winterbook", "lock")));
+    await until(() => isThere(join(root, ".winterbook", "lock")));
     child.kill("SIGKILL");
     await ended;
     expect([await bytesOf(join(root, "_site")), await bytesOf(join(root, "_desk"))]).toEqual(before);
     const { code } = await run("build", "--season", root, "--as-of", "2026-02-20");
     expect(code).toBe(0);
     expect(JSON.parse(await readFile(join(root, "_desk", "reports", "ada-lund.json"), "utf8")).asOf).toBe("2026-02-20");
-    expect(await exists(join(root, ".winterbook", "lock"))).toBe(false);
+    expect(await isThere(join(root, ".winterbook", "lock"))).toBe(false);
   });
 
   test("speaks JSON and nothing else when asked to", async () => {
@@ -220,8 +214,8 @@ test("npm start serves a preview of its own and builds again after a change", as
   await writeFile(note, (await readFile(note, "utf8")).replace("easy", "like home"));
   await until(() => out().includes("Built again"));
   expect(await page()).toContain("The tee felt like home.");
-  expect(await exists(join(root, "_site"))).toBe(false);
-  expect(await exists(join(root, "_desk"))).toBe(false);
+  expect(await isThere(join(root, "_site"))).toBe(false);
+  expect(await isThere(join(root, "_desk"))).toBe(false);
   child.kill("SIGINT");
   expect(await ended).toBe(0);
 });

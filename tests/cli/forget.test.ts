@@ -1,4 +1,4 @@
-import { access, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { build, type Holding, links } from "../../src/build.ts";
@@ -6,7 +6,7 @@ import { readArguments } from "../../src/cli/arguments.ts";
 import { forgetCommand } from "../../src/cli/forget.ts";
 import type { Terminal } from "../../src/cli/terminal.ts";
 import { withoutRecords } from "../../src/intake/holdings.ts";
-import { bytesOf, OPTIONS, pathsOf, quiet, removeFolder, SMALL, seasonFolder } from "./small-season.ts";
+import { bytesOf, isThere, OPTIONS, pathsOf, quiet, removeFolder, SMALL, seasonFolder } from "./small-season.ts";
 
 const made: string[] = [];
 afterEach(async () => {
@@ -26,11 +26,6 @@ async function season(changes: Parameters<typeof seasonFolder>[0] = {}) {
   made.push(root);
   return { root, paths: pathsOf(root) };
 }
-const there = (path: string) =>
-  access(path).then(
-    () => true,
-    () => false,
-  );
 async function forget(root: string, ...args: string[]) {
   const lines: string[] = [];
   const terminal = {
@@ -73,7 +68,7 @@ describe("forgetting an athlete", () => {
       "data/swings/january.csv": "shared",
       "data/swings/more.csv": "shared",
     });
-    for (const { path } of hers) expect(await there(join(paths.out, path))).toBe(false);
+    for (const { path } of hers) expect(await isThere(join(paths.out, path))).toBe(false);
     expect(await bytesOf(join(root, "data"))).toEqual(sources);
     const again = await build(paths, OPTIONS, quiet());
     expect(again.links.filter(({ athlete }) => athlete === "ada-lund").map(({ withheld }) => withheld)).toEqual([
@@ -90,8 +85,8 @@ describe("forgetting an athlete", () => {
     const { lines } = await forget(root, "ada-lund", "--yes");
     expect(lines.join("\n")).toMatch(/hers\.csv +deleted whole/);
     expect(lines.join("\n")).toContain("local law");
-    expect(await there(join(root, "content/athletes/ada-lund"))).toBe(false);
-    expect(await there(join(root, "data/swings/hers.csv"))).toBe(false);
+    expect(await isThere(join(root, "content/athletes/ada-lund"))).toBe(false);
+    expect(await isThere(join(root, "data/swings/hers.csv"))).toBe(false);
     const after = (await text(root, "data/swings/january.csv")).split("\n");
     expect(after).toEqual(before.map((line) => (line.startsWith("ada-lund") ? "" : line)));
     expect(swingsOf(await reportOf(root, "ben-ridge"))).toEqual(swingsOf(others));

@@ -1,4 +1,4 @@
-import { access, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import decodeQR from "qr/decode.js";
 import { afterEach, describe, expect, test } from "vitest";
@@ -6,7 +6,7 @@ import { build, changeLinks, links } from "../../src/build.ts";
 import { readArguments } from "../../src/cli/arguments.ts";
 import { linksCommand } from "../../src/cli/links.ts";
 import type { Terminal } from "../../src/cli/terminal.ts";
-import { bytesOf, OPTIONS, pathsOf, quiet, removeFolder, seasonFolder } from "./small-season.ts";
+import { bytesOf, isThere, OPTIONS, pathsOf, quiet, removeFolder, seasonFolder } from "./small-season.ts";
 
 const made: string[] = [];
 afterEach(async () => {
@@ -17,11 +17,6 @@ async function season(changes: Parameters<typeof seasonFolder>[0] = {}) {
   made.push(root);
   return { root, paths: pathsOf(root) };
 }
-const there = (path: string) =>
-  access(path).then(
-    () => true,
-    () => false,
-  );
 const said = async (root: string, ...args: string[]) => {
   const lines: string[] = [];
   const terminal = {
@@ -42,10 +37,10 @@ describe("links", () => {
     const changed = await changeLinks(paths, change, {}, quiet());
     const now = changed.find(({ athlete, reader }) => athlete === "ada-lund" && reader === "family")!;
     expect(now.path).not.toBe(old.path);
-    expect(await there(join(paths.out, old.path))).toBe(true);
+    expect(await isThere(join(paths.out, old.path))).toBe(true);
     const { links: built } = await build(paths, OPTIONS, quiet());
     expect(built).toEqual(changed);
-    expect([await there(join(paths.out, old.path)), await there(join(paths.out, now.path))]).toEqual([false, true]);
+    expect([await isThere(join(paths.out, old.path)), await isThere(join(paths.out, now.path))]).toEqual([false, true]);
     const others = ({ athlete, reader }: (typeof before)[number]) => athlete !== "ada-lund" || reader !== "family";
     expect(built.filter(others)).toEqual(before.filter(others));
   });
@@ -55,7 +50,7 @@ describe("links", () => {
     await changeLinks(paths, { kind: "revoked", athlete: "ben-ridge", recipient: null, on: "2026-02-01" }, {}, quiet());
     const { links: built } = await build(paths, OPTIONS, quiet());
     for (const { path } of built.filter(({ athlete }) => athlete === "ben-ridge"))
-      expect(await there(join(paths.out, path))).toBe(false);
+      expect(await isThere(join(paths.out, path))).toBe(false);
     expect(await readFile(join(paths.desk, "links.csv"), "utf8")).toContain(
       "ben-ridge,family,family,,no: link-revoked",
     );
@@ -135,13 +130,13 @@ describe("sheets of links", () => {
       expect(read(Number(codes[i]![1]), codes[i]![2]!)).toBe(`https://cage.example/reports/${path}`);
     }
     for (const { athlete, token } of built) if (athlete !== "ada-lund") expect(sheet).not.toContain(token);
-    expect(await there(join(paths.desk, "links", "cleo-vane.html"))).toBe(false);
+    expect(await isThere(join(paths.desk, "links", "cleo-vane.html"))).toBe(false);
   });
 
   test("are not made where nobody has said where the site lies", async () => {
     const { paths } = await season();
     await build(paths, OPTIONS, quiet());
-    expect(await there(join(paths.desk, "links"))).toBe(false);
+    expect(await isThere(join(paths.desk, "links"))).toBe(false);
   });
 });
 

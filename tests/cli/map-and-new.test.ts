@@ -1,4 +1,4 @@
-import { access, readFile, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { readArguments } from "../../src/cli/arguments.ts";
@@ -6,7 +6,7 @@ import { failureOf } from "../../src/cli/failure.ts";
 import { mapCommand } from "../../src/cli/map/map.ts";
 import { newCommand } from "../../src/cli/new/new.ts";
 import { serial, xlsx } from "../intake/xlsx.ts";
-import { bytesOf, removeFolder, seasonFolder } from "./small-season.ts";
+import { bytesOf, isThere, removeFolder, seasonFolder } from "./small-season.ts";
 
 const made: string[] = [];
 async function season(changes: Parameters<typeof seasonFolder>[0] = {}): Promise<string> {
@@ -17,12 +17,6 @@ async function season(changes: Parameters<typeof seasonFolder>[0] = {}): Promise
 afterEach(async () => {
   for (const root of made.splice(0)) await removeFolder(root);
 });
-
-const exists = (path: string) =>
-  access(path).then(
-    () => true,
-    () => false,
-  );
 
 /** Runs a command as `main.ts` does, with nobody at the terminal. */
 async function run(...args: string[]) {
@@ -82,7 +76,7 @@ describe("the map command", () => {
     // 29.5 m/s over the exact 0.44704 m/s of a mph.
     expect(shown.out).toMatch(/^ {2}bat speed mph +66 +68\.2$/m);
     expect(shown.out).toMatch(/line 5: no athlete is called "Adda Lund" {2}— did you mean ada-lund\?/);
-    expect(await exists(place(root))).toBe(false);
+    expect(await isThere(place(root))).toBe(false);
     const saved = await run("map", file, "--season", root, ...ANSWERS, "--yes");
     expect(saved.code).toBe(0);
     expect(JSON.parse(await readFile(place(root), "utf8"))).toEqual({

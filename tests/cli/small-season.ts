@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { access, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import type { BuildEffects, Options, Paths } from "../../src/build.ts";
@@ -66,6 +66,13 @@ export async function seasonFolder(
 }
 
 export const removeFolder = (root: string) => rm(root, { recursive: true, force: true });
+
+/** Is anything there? */
+export const isThere = (path: string): Promise<boolean> =>
+  access(path).then(
+    () => true,
+    () => false,
+  );
 
 /** Every file below a folder with its bytes as base64, in order of path; nothing for a folder that is not there. */
 export async function bytesOf(folder: string): Promise<Record<string, string>> {

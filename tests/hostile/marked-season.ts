@@ -1,3 +1,5 @@
+import { DOT } from "../cli/small-season.ts";
+
 /** Who may be shown a field: everybody who has a page, those of its athlete alone, or nobody but the trainer. */
 export type Shown = "everybody" | "own" | "desk";
 
@@ -23,12 +25,6 @@ const inName = (text: string): string => text.replaceAll("/", "").slice(0, 80).r
 const days = Array.from(
   { length: 24 },
   (_, i) => `2026-${i < 20 ? "01" : "02"}-${String(i < 20 ? i + 8 : i - 19).padStart(2, "0")}`,
-);
-
-/** A picture of one pixel. */
-const PIXEL = Buffer.from(
-  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
-  "base64",
 );
 
 function athleteFiles({ id, name, born, as }: (typeof ATHLETES)[number], m: Mark): Record<string, string | Uint8Array> {
@@ -117,7 +113,7 @@ function athleteFiles({ id, name, born, as }: (typeof ATHLETES)[number], m: Mark
       f("own words", "own"),
     ),
     [`${own}/notes/hidden.md`]: page({ date: "2026-01-22", author: "kay" }, f("note for the desk", "desk")),
-    [`${own}/notes/${picture}`]: PIXEL,
+    [`${own}/notes/${picture}`]: DOT,
   };
 }
 

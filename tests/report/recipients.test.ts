@@ -3,6 +3,7 @@ import { healthWord, heldBack } from "../../src/report/held.ts";
 import { covers, leftOutFor, publicationFor, publicationsOf } from "../../src/report/publication.ts";
 import { forReader } from "../../src/report/reader.ts";
 import { reportFor } from "../../src/report/report.ts";
+import { heldTexts } from "../../src/report/texts.ts";
 import type { Facility } from "../../src/schema/facility.ts";
 import { type Consent, coveredPart, type Profile } from "../../src/schema/profile.ts";
 import { input, weekLater } from "./season.ts";
@@ -216,6 +217,19 @@ describe("texts that stay on the desk", () => {
     expect(heldBack({ ...text, by: null }, twice, true)).toBeNull();
     expect(heldBack(text, {} as Facility, true)).toBeNull();
     expect(heldBack({ ...text, body: "A sprained wrist.", readBy: "lou" }, twice, true)).toBe("health-word");
+  });
+
+  test("are told one by one, even where two say the same", () => {
+    const note = (name: string, read_by?: string) => ({
+      file: `content/athletes/invented-one/notes/${name}.md`,
+      front: { date: "2025-11-03", author: "kay", readers: ["family" as const], ...(read_by && { read_by }) },
+      body: "A fine day.",
+      bodyLine: 5,
+      images: {},
+    });
+    const { athlete } = input([], { athlete: { notes: [note("read-once"), note("read-twice", "lou")] } });
+    const held = heldTexts(athlete, { second_reader: true } as Facility, true);
+    expect(held.map(({ file, why }) => [file.split("/").at(-1), why])).toEqual([["read-once.md", "second-reader"]]);
   });
 
   test("reach no reader: note, closing, assessment, reason of a goal, wording of an absence", () => {

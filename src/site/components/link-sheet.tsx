@@ -1,8 +1,8 @@
 import encodeQR from "qr";
 import type { AssetNames } from "../assets.ts";
 import type { DeskInput, DeskLink } from "../desk-view.ts";
-import { formatDay } from "../figures.ts";
 import { wordsFor } from "../words.ts";
+import { Day } from "./day.tsx";
 import { DeskPage } from "./desk-page.tsx";
 import { Say } from "./say.tsx";
 
@@ -39,7 +39,7 @@ export function linkSheet(
   return (
     <DeskPage
       title={words.text("sheet.title", { name })}
-      source={report}
+      source={live}
       words={words}
       facility={facility}
       assets={assets}
@@ -79,7 +79,7 @@ export function linkSheet(
             ) : null}
             {until === null ? null : (
               <p>
-                <Say k="sheet.until" with={{ day: <time dateTime={until}>{formatDay(until, "long", "en")}</time> }} />
+                <Say k="sheet.until" with={{ day: <Day at={`/${index}/until`} /> }} />
               </p>
             )}
             <p class="care">

@@ -1,16 +1,12 @@
-import type { AthleteReport } from "../../report/schema.ts";
 import { SEALED_HERE, SEALED_ID } from "../../schema/sealed.ts";
-import type { AssetNames } from "../assets.ts";
 import { ReadingContext } from "../reading.ts";
-import type { MessageKey, Words } from "../words.ts";
+import type { MessageKey } from "../words.ts";
 import { Day } from "./day.tsx";
-import { Document, SEALED_POLICY } from "./document.tsx";
+import { SEALED_POLICY } from "./document.tsx";
+import { PlainDocument, type PlainPageProps } from "./plain-pages.tsx";
 import { Say } from "./say.tsx";
 
-export interface SealedFrameProps {
-  readonly facility: AthleteReport["facility"];
-  readonly words: Words;
-  readonly assets: AssetNames;
+export interface SealedFrameProps extends PlainPageProps {
   /** Way from the page to the site's own folder. */
   readonly root: string;
   readonly token: string;
@@ -30,50 +26,42 @@ export function SealedFrame({ facility, words, assets, root, token, seal }: Seal
   const { until, asks } = seal;
   return (
     <ReadingContext.Provider value={{ source: seal, words, units: facility.units }}>
-      <Document
+      <PlainDocument
+        {...{ facility, words, assets, root }}
         title={words.text("sealed.title")}
-        words={words}
-        assets={assets}
-        root={root}
-        kind="plain"
-        policy={SEALED_POLICY}
-        script={assets.opener}
-        notice={facility.notice}
+        head={words.text("sealed.title")}
+        loads={{ policy: SEALED_POLICY, script: assets.opener }}
+        behind={
+          <script
+            type="application/jose"
+            id={SEALED_ID}
+            data-until={until ?? undefined}
+            data-token={asks ? token : undefined}
+            dangerouslySetInnerHTML={{ __html: SEALED_HERE }}
+          />
+        }
       >
-        <main id="main">
-          <p class="imprint" data-own>
-            {facility.name}
+        <p>{words.text("sealed.about")}</p>
+        <noscript>
+          <p>{words.text("sealed.noScript")}</p>
+        </noscript>
+        {Object.entries(STATES).map(([state, key]) => (
+          <p key={state} data-state={state} hidden role="status">
+            {words.text(key)}
           </p>
-          <h1>{words.text("sealed.title")}</h1>
-          <p>{words.text("sealed.about")}</p>
-          <noscript>
-            <p>{words.text("sealed.noScript")}</p>
-          </noscript>
-          {Object.entries(STATES).map(([state, key]) => (
-            <p key={state} data-state={state} hidden role="status">
-              {words.text(key)}
-            </p>
-          ))}
-          {until === null ? null : (
-            <p data-state="ended" hidden role="status">
-              <Say k="sealed.ended" with={{ day: <Day at="/until" /> }} />
-            </p>
-          )}
-          {asks ? <AskForWords words={words} /> : null}
-          {facility.contact === null ? null : (
-            <p class="aside">
-              <Say k="page.contact" with={{ contact: <span data-own>{facility.contact}</span> }} />
-            </p>
-          )}
-        </main>
-        <script
-          type="application/jose"
-          id={SEALED_ID}
-          data-until={until ?? undefined}
-          data-token={asks ? token : undefined}
-          dangerouslySetInnerHTML={{ __html: SEALED_HERE }}
-        />
-      </Document>
+        ))}
+        {until === null ? null : (
+          <p data-state="ended" hidden role="status">
+            <Say k="sealed.ended" with={{ day: <Day at="/until" /> }} />
+          </p>
+        )}
+        {asks ? <AskForWords words={words} /> : null}
+        {facility.contact === null ? null : (
+          <p class="aside">
+            <Say k="page.contact" with={{ contact: <span data-own>{facility.contact}</span> }} />
+          </p>
+        )}
+      </PlainDocument>
     </ReadingContext.Provider>
   );
 }
